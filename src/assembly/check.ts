@@ -1,0 +1,70 @@
+import type { Side } from "../geometry/index.ts";
+import type { Length } from "../lengths/index.ts";
+
+/** "stop": it cannot be made as asked. "warn": it can, and someone will be sorry. "note": worth knowing. */
+export type Level = "stop" | "warn" | "note";
+
+/** A problem or a thing worth knowing, as a record. `words` turns it into a sentence; nothing here is text. */
+export type Check = { readonly level: Level } & CheckBody;
+
+type CheckBody =
+  /** The window passes the paper's edge: bare mount would show. `by` is how far. `sheet` names the sheet of an edition. */
+  | {
+      readonly code: "paper-ends";
+      readonly side: Side;
+      readonly by: Length;
+      readonly sheet: string | null;
+      readonly carrier: CarrierSize | null;
+    }
+  /** The paper reaches under the mat by `cover`, less than `hold`. */
+  | {
+      readonly code: "hold-short";
+      readonly side: Side;
+      readonly cover: Length;
+      readonly hold: Length;
+      readonly sheet: string | null;
+      readonly carrier: CarrierSize | null;
+    }
+  /** The window is wider or higher than the outer size. */
+  | { readonly code: "border-negative"; readonly side: Side; readonly border: Length; readonly mat: number }
+  | {
+      readonly code: "border-small";
+      readonly side: Side;
+      readonly border: Length;
+      readonly least: Length;
+      readonly mat: number;
+    }
+  /** Left and right (or the rule's head and foot) do not halve on this ruler. The extra lies at the front's right. */
+  | { readonly code: "border-uneven"; readonly left: Length; readonly right: Length }
+  /** Nothing would be left of the window. */
+  | { readonly code: "window-gone"; readonly direction: "width" | "height"; readonly size: Length }
+  /** The upper mat would cover the strip of the lower. */
+  | { readonly code: "reveal-gone"; readonly mat: number; readonly asked: Length; readonly cut: Length }
+  | { readonly code: "reveal-off"; readonly mat: number; readonly asked: Length; readonly cut: Length }
+  /** No listed size is large enough; `width` and `height` are the least that would serve. */
+  | { readonly code: "no-size"; readonly width: Length; readonly height: Length }
+  /** The sheet is larger than the package on that side: it would have to be trimmed. */
+  | { readonly code: "sheet-past-board"; readonly side: Side; readonly by: Length }
+  /** The image lies skew; the sheet is turned on the mount so that the image hangs level. */
+  | { readonly code: "sheet-turned"; readonly angle: number }
+  /** The image lies skew and stays so: the sheet's own edge hangs level. */
+  | { readonly code: "image-skew"; readonly angle: number }
+  /** The window hides this share of the image's own area, from 0 to 1. */
+  | { readonly code: "image-hidden"; readonly share: number }
+  | { readonly code: "pocket-small"; readonly leg: Length; readonly least: Length }
+  | {
+      readonly code: "edition-outlier";
+      readonly sheet: string;
+      readonly direction: "width" | "height";
+      readonly part: "sheet" | "image";
+      readonly size: Length;
+      readonly median: Length;
+    };
+
+/** A wider sheet to hinge the print to, large enough to be held all round. */
+export interface CarrierSize {
+  readonly width: Length;
+  readonly height: Length;
+}
+
+export type CheckCode = Check["code"];

@@ -1,0 +1,3 @@
+export * from "./length.ts";
+export * from "./printing.ts";
+export * from "./reading.ts";

@@ -1,0 +1,171 @@
+import { fromReal, type Length, LONGEST, negate, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from "./length.ts";
+
+export type Unit = "in" | "mm";
+
+/**
+ * Why a text was not read as a length. A record, no sentence: `words` makes one.
+ * `meant` are ways to write what may have been meant, ready to be offered.
+ */
+export type LengthFault =
+  | { readonly code: "not-a-length" }
+  | { readonly code: "empty" }
+  | { readonly code: "negative" }
+  | { readonly code: "improper-fraction"; readonly meant: readonly string[] }
+  | { readonly code: "either-comma"; readonly meant: readonly string[] }
+  | { readonly code: "nought-denominator" }
+  | { readonly code: "unknown-unit"; readonly unit: string }
+  | { readonly code: "too-long" };
+
+export type LengthRead =
+  | { readonly ok: true; readonly length: Length }
+  | { readonly ok: false; readonly fault: LengthFault };
+
+const VULGAR: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅕": "1/5",
+  "⅖": "2/5",
+  "⅗": "3/5",
+  "⅘": "4/5",
+  "⅙": "1/6",
+  "⅚": "5/6",
+  "⅐": "1/7",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+  "⅑": "1/9",
+  "⅒": "1/10",
+};
+
+/** Ticks in one of each unit that may be written. A metre and a foot are here because people write them. */
+const UNITS: Readonly<Record<string, number>> = {
+  mm: TICKS_PER_MILLIMETRE,
+  millimetre: TICKS_PER_MILLIMETRE,
+  millimetres: TICKS_PER_MILLIMETRE,
+  millimeter: TICKS_PER_MILLIMETRE,
+  millimeters: TICKS_PER_MILLIMETRE,
+  cm: TICKS_PER_MILLIMETRE * 10,
+  centimetre: TICKS_PER_MILLIMETRE * 10,
+  centimetres: TICKS_PER_MILLIMETRE * 10,
+  centimeter: TICKS_PER_MILLIMETRE * 10,
+  centimeters: TICKS_PER_MILLIMETRE * 10,
+  m: TICKS_PER_MILLIMETRE * 1000,
+  metre: TICKS_PER_MILLIMETRE * 1000,
+  metres: TICKS_PER_MILLIMETRE * 1000,
+  meter: TICKS_PER_MILLIMETRE * 1000,
+  meters: TICKS_PER_MILLIMETRE * 1000,
+  in: TICKS_PER_INCH,
+  "in.": TICKS_PER_INCH,
+  inch: TICKS_PER_INCH,
+  inches: TICKS_PER_INCH,
+  '"': TICKS_PER_INCH,
+  ft: TICKS_PER_INCH * 12,
+  "ft.": TICKS_PER_INCH * 12,
+  foot: TICKS_PER_INCH * 12,
+  feet: TICKS_PER_INCH * 12,
+  "'": TICKS_PER_INCH * 12,
+};
+
+const refuse = (fault: LengthFault): LengthRead => ({ ok: false, fault });
+const NOT_A_LENGTH = refuse({ code: "not-a-length" });
+
+/** The same text with every printed variant of a sign written one way, or null where a character has no place in a length. */
+function plain(text: string): string {
+  return text
+    .replace(/[\u00a0\u2000-\u200a\u202f\u205f\u3000\t]/g, " ")
+    .replace(/[\u2044\u2215\uff0f]/g, "/")
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]}`)
+    .replace(/[\u2032\u2018\u2019]/g, "'")
+    .replace(/[\u2033\u201c\u201d]|''/g, '"')
+    .replace(/[\u2212]/g, "-")
+    .replace(/(\d)[\u2010\u2011\u2013-](?=\s?\d+\s*\/)/g, "$1 ")
+    .replace(/ +/g, " ")
+    .trim();
+}
+
+// whole-or-decimal, fraction, both; the unit is whatever letters or marks follow.
+const QUANTITY = /^(?:(\d+(?:[.,]\d+)?|[.,]\d+)(?: (\d+)\/(\d+))?|(\d+)\/(\d+))? ?([a-z]+\.?|["'])?$/i;
+const FEET_AND_MORE = /^(\d+) ?(ft\.?|foot|feet|')[ -]?(.+)$/i;
+
+/**
+ * Reads a length as people write it: `7`, `7.25`, `7 1/4`, `7-1/4 in`, `7¼"`, `1' 2 1/2"`, `18,5 cm`.
+ * A bare number takes `unit`. What falls between two ticks goes to the nearest.
+ * Refused, with the reason: a negative (unless `signed`), an improper fraction, a comma that may part
+ * decimals or thousands, an unknown unit, anything past 100 m.
+ */
+export function readLength(text: string, unit: Unit, signed = false): LengthRead {
+  const written = plain(text);
+  if (written === "") return refuse({ code: "empty" });
+  if (written.length > 60) return NOT_A_LENGTH;
+  if (written.startsWith("-")) {
+    if (!signed) return refuse({ code: "negative" });
+    const read = readLength(written.slice(1).trimStart(), unit);
+    return read.ok ? { ok: true, length: negate(read.length) } : read;
+  }
+  const feet = FEET_AND_MORE.exec(written);
+  if (feet) {
+    const rest = readQuantity(feet[3] ?? "", "in");
+    if (!rest.ok) return rest;
+    return within(Number(feet[1]) * TICKS_PER_INCH * 12 + rest.length);
+  }
+  return readQuantity(written, unit);
+}
+
+function readQuantity(written: string, unit: Unit): LengthRead {
+  const match = QUANTITY.exec(written);
+  if (!match) return NOT_A_LENGTH;
+  const [, number, over, under, loneOver, loneUnder, unitText] = match;
+  if (number === undefined && loneOver === undefined) return NOT_A_LENGTH;
+  const perUnit = unitText === undefined ? UNITS[unit] : UNITS[unitText.toLowerCase()];
+  if (perUnit === undefined) return refuse({ code: "unknown-unit", unit: unitText ?? "" });
+
+  const numerator = Number(over ?? loneOver ?? 0);
+  const denominator = Number(under ?? loneUnder ?? 1);
+  if (denominator === 0) return refuse({ code: "nought-denominator" });
+  if (over !== undefined && /[.,]/.test(number ?? "")) return NOT_A_LENGTH;
+  if (numerator >= denominator && (over ?? loneOver) !== undefined) {
+    return refuse({
+      code: "improper-fraction",
+      meant: properForms(number, over ?? loneOver ?? "", denominator),
+    });
+  }
+  if (number !== undefined && unitText === undefined && /^[1-9]\d{0,2},\d{3}$/.test(number)) {
+    return refuse({ code: "either-comma", meant: [number.replace(",", "."), number.replace(",", "")] });
+  }
+  const whole = number === undefined ? 0 : decimalTicks(number.replace(",", "."), perUnit);
+  return within(whole + (numerator * perUnit) / denominator);
+}
+
+/** Ticks of a decimal; split at the point so that seven decimals of a millimetre stay exact. */
+function decimalTicks(number: string, perUnit: number): number {
+  const [whole = "0", decimals = ""] = number.split(".");
+  return (
+    Number(whole || "0") * perUnit +
+    (decimals === "" ? 0 : (Number(decimals) * perUnit) / 10 ** decimals.length)
+  );
+}
+
+function within(value: number): LengthRead {
+  if (!(value <= LONGEST)) return refuse({ code: "too-long" });
+  return { ok: true, length: fromReal(value, "nearest") };
+}
+
+/** What an improper fraction may have meant: `71/4` is 7 1/4 with its space lost, or 17 3/4. */
+function properForms(whole: string | undefined, over: string, denominator: number): string[] {
+  const forms: string[] = [];
+  if (whole === undefined) {
+    for (let cut = 1; cut < over.length; cut++) {
+      const numerator = Number(over.slice(cut));
+      if (over[cut] !== "0" && numerator < denominator)
+        forms.push(`${over.slice(0, cut)} ${numerator}/${denominator}`);
+    }
+  }
+  const total = Number(whole ?? 0) + Math.floor(Number(over) / denominator);
+  const left = Number(over) % denominator;
+  const mixed = left === 0 ? `${total}` : `${total} ${left}/${denominator}`;
+  return forms.includes(mixed) ? forms : [...forms, mixed];
+}

@@ -1,0 +1,180 @@
+import * as z from "zod/mini";
+
+/**
+ * The open file format: one schema for the command line, the server, the page and the JSON Schema
+ * that is published from it. It knows shapes only; what a text means as a length is read in
+ * `reading.ts`, where the document's unit is known.
+ */
+
+/** A length as people write it, or a bare number in the document's unit. */
+const length = z.union([z.string(), z.number()]);
+const point = z.tuple([length, length]);
+const size = z.object({ width: length, height: length });
+const image = z.object({ left: length, top: length, width: length, height: length });
+const editionSheet = z.object({
+  name: z.optional(z.string()),
+  width: length,
+  height: length,
+  image: z.optional(image),
+});
+
+export const UNITS = ["in", "mm"] as const;
+export const SIZE_LISTS = ["inch", "metric", "iso"] as const;
+export const HOLDINGS = ["pockets", "hinges", "strips"] as const;
+
+const sizeList = z.union([
+  z.enum(SIZE_LISTS),
+  z.array(z.union([z.string(), z.tuple([length, length]), size])).check(z.minLength(1), z.maxLength(1000)),
+]);
+
+const print = z.object({
+  width: z.optional(length),
+  height: z.optional(length),
+  image: z.optional(image),
+  outline: z.optional(z.array(point).check(z.maxLength(20_000))),
+  sheetOutline: z.optional(z.array(point).check(z.maxLength(20_000))),
+  angle: z.optional(z.number()),
+  level: z.optional(z.enum(["image", "sheet"])),
+  thickness: z.optional(length),
+  process: z.optional(z.string()),
+  sure: z.optional(length),
+  edition: z.optional(z.array(editionSheet).check(z.maxLength(1000))),
+});
+
+const window = z.discriminatedUnion("show", [
+  z.object({ show: z.literal("overlap"), overlap: z.optional(length) }),
+  z.object({
+    show: z.literal("margins"),
+    top: z.optional(length),
+    side: z.optional(length),
+    foot: z.optional(length),
+  }),
+  z.object({ show: z.literal("sheet"), gap: z.optional(length) }),
+  z.object({ show: z.literal("typed"), width: length, height: length }),
+]);
+
+const borders = z.object({ head: length, side: length, foot: length });
+const outer = z.union([
+  z.object({ width: length, height: length }),
+  z.object({ borders, standard: z.optional(sizeList) }),
+  z.object({ smallest: sizeList, border: z.optional(length) }),
+]);
+
+const lift = z.discriminatedUnion("rule", [
+  z.object({ rule: z.literal("none") }),
+  z.object({ rule: z.literal("fixed"), by: z.optional(length) }),
+  z.object({ rule: z.literal("ratio"), foot: z.number() }),
+  z.object({ rule: z.literal("optical") }),
+]);
+
+const mat = z.object({
+  thickness: z.optional(length),
+  bevel: z.optional(z.number()),
+  reveal: z.optional(length),
+  board: z.optional(z.string()),
+});
+
+/** One work's design, as `margent compose` reads it. All but a print or a typed window has a default in the practice. */
+export const composeDocument = z.object({
+  unit: z.optional(z.enum(UNITS)),
+  graduation: z.optional(length),
+  print: z.optional(print),
+  window: z.optional(window),
+  hold: z.optional(length),
+  play: z.optional(length),
+  holding: z.optional(z.enum(HOLDINGS)),
+  outer: z.optional(outer),
+  lift: z.optional(lift),
+  mats: z.optional(z.array(mat).check(z.minLength(1), z.maxLength(8))),
+});
+
+/** A work: what it is, and its design. */
+export const workDocument = z.object({
+  id: z.optional(z.string()),
+  title: z.string(),
+  maker: z.optional(z.string()),
+  year: z.optional(z.string()),
+  process: z.optional(z.string()),
+  /** "4 / 12", as it is written on the sheet. */
+  edition: z.optional(z.string()),
+  quantity: z.optional(z.number()),
+  /** A file name beside the show's document, or an address the page can load. */
+  picture: z.optional(z.string()),
+  notes: z.optional(z.string()),
+  /** Columns of a list that this format has no place for, kept as they came. */
+  more: z.optional(z.record(z.string(), z.string())),
+  design: composeDocument,
+});
+
+/** A studio's own habits: every default that a design may leave open. */
+export const practiceDocument = z.object({
+  unit: z.optional(z.enum(UNITS)),
+  graduation: z.optional(length),
+  overlap: z.optional(length),
+  margins: z.optional(z.object({ top: length, side: length, foot: length })),
+  gap: z.optional(length),
+  hold: z.optional(length),
+  play: z.optional(length),
+  holding: z.optional(z.enum(HOLDINGS)),
+  lift: z.optional(lift),
+  outer: z.optional(outer),
+  mats: z.optional(z.array(mat).check(z.minLength(1), z.maxLength(8))),
+  printThickness: z.optional(length),
+  leastBorder: z.optional(length),
+  leastPocket: z.optional(length),
+  editionSpread: z.optional(length),
+  scaleOffset: z.optional(length),
+  scaleTested: z.optional(z.string()),
+  hand: z.optional(z.enum(["right", "left"])),
+  overrun: z.optional(length),
+  squaringTrim: z.optional(length),
+  paper: z.optional(z.enum(["a4", "letter"])),
+  language: z.optional(z.enum(["en-US", "en-GB"])),
+  studio: z.optional(z.string()),
+});
+
+const stockSheet = z.object({
+  name: z.string(),
+  width: length,
+  height: length,
+  cost: z.optional(z.number()),
+  copies: z.optional(z.nullable(z.number())),
+  trim: z.optional(length),
+  /** The board it is a sheet of; the practice's first board where absent. */
+  board: z.optional(z.string()),
+});
+
+/** What lies in the rack and what can be bought. */
+export const stockDocument = z.object({
+  unit: z.optional(z.enum(UNITS)),
+  currency: z.optional(z.string()),
+  sheets: z.array(stockSheet).check(z.maxLength(10_000)),
+  least: z.optional(z.tuple([length, length])),
+  longestCut: z.optional(length),
+});
+
+export const SHOW_VERSION = 1;
+
+/** A whole show: the document people keep. */
+export const showDocument = z.object({
+  format: z.literal("margent-show"),
+  version: z.number(),
+  name: z.string(),
+  room: z.optional(z.string()),
+  /** The hanging date, ISO 8601. */
+  date: z.optional(z.string()),
+  practice: z.optional(practiceDocument),
+  stock: z.optional(stockDocument),
+  works: z.array(workDocument).check(z.maxLength(100_000)),
+});
+
+export type ComposeDocument = z.infer<typeof composeDocument>;
+export type WorkDocument = z.infer<typeof workDocument>;
+export type PracticeDocument = z.infer<typeof practiceDocument>;
+export type StockDocument = z.infer<typeof stockDocument>;
+export type ShowDocument = z.infer<typeof showDocument>;
+
+/** The JSON Schema of a document, made from the code that validates it. */
+export const jsonSchemaOf = (
+  schema: typeof composeDocument | typeof showDocument | typeof practiceDocument | typeof stockDocument,
+): object => z.toJSONSchema(schema, { target: "draft-2020-12" });
