@@ -1,1 +1,3 @@
+export * from "./conventions.ts";
+export * from "./figures.ts";
 export type * from "./marks.ts";

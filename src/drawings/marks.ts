@@ -50,6 +50,8 @@ export type Fill =
   | "bevel-foot"
   | "print-paper"
   | "image"
+  /** The shade that a mat throws on what lies below it; only over other fills. */
+  | "shadow"
   | "wood"
   | "glazing"
   | "mount"
@@ -62,7 +64,10 @@ export type Fill =
 export type Weight = "light" | "regular" | "semibold" | "bold" | "black" | "italic";
 export type Anchor = "start" | "middle" | "end";
 
-/** One run of text, or a stacked fraction standing in the line. `digits` of a fraction are never text to be read again. */
+/**
+ * One run of text, or a figure standing in the line. A figure without a numerator is a whole (or
+ * decimal) one; with it, a stacked fraction. A figure is never text to be read again.
+ */
 export type Run =
   | { readonly kind: "text"; readonly text: string; readonly weight?: Weight; readonly size?: Length }
   | {
@@ -106,7 +111,10 @@ export type Mark =
       readonly onInk?: boolean;
       readonly halo?: boolean;
     }
-  /** A picture placed in a quadrilateral's bounding box; `clip` trims it. `source` is a name that the writer resolves. */
+  /**
+   * A picture that fills a box; `degrees` turns it clockwise about the box's own centre. `clip`, in the
+   * drawing's lengths and not turned with it, trims it. `source` is a name that the writer resolves.
+   */
   | {
       readonly kind: "picture";
       readonly source: string;
@@ -122,3 +130,10 @@ export type Mark =
 
 /** How wide a run of text is; given by whoever owns the font. */
 export type MeasureText = (text: string, weight: Weight, size: Length) => Length;
+
+/** What a layout must know of its type before anything is drawn; given by whoever owns the font. */
+export interface Typeface {
+  readonly measure: MeasureText;
+  /** Whether the type holds a sign for this character (one code point). */
+  readonly has: (character: string) => boolean;
+}
