@@ -52,9 +52,12 @@ type CheckBody =
   /** The window hides this share of the image's own area, from 0 to 1. */
   | { readonly code: "image-hidden"; readonly share: number }
   | { readonly code: "pocket-small"; readonly leg: Length; readonly least: Length }
+  /** The whole sheet is in sight: pockets or strips would be too. */
+  | { readonly code: "holding-shows"; readonly holding: "pockets" | "strips" }
   | {
       readonly code: "edition-outlier";
-      readonly sheet: string;
+      /** Null: the first sheet, whose measures the design gives. */
+      readonly sheet: string | null;
       readonly direction: "width" | "height";
       readonly part: "sheet" | "image";
       readonly size: Length;

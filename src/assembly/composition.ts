@@ -2,7 +2,7 @@ import type { Box, Corners, Outline, RealPoint, Side, Sides, Size } from "../geo
 import type { Length } from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { Design } from "./design.ts";
-import type { Step } from "./reckoning.ts";
+import type { MadeStep } from "./reckoning.ts";
 
 /** One work composed: every figure that can be computed, also when a check says stop. */
 export interface Composition {
@@ -15,7 +15,7 @@ export interface Composition {
   /** Of the outer size; to the nearest tick. */
   readonly diagonal: Length;
   readonly checks: readonly Check[];
-  readonly reckoning: readonly Step[];
+  readonly reckoning: readonly MadeStep[];
 }
 
 export interface ComposedMat {

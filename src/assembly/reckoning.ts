@@ -8,6 +8,9 @@ export type StepName =
   | { readonly of: "rest"; readonly direction: "width" | "height" }
   | { readonly of: "border"; readonly mat: number; readonly side: Side }
   | { readonly of: "lift" }
+  /** The bevel's width seen square-on. */
+  | { readonly of: "bevel"; readonly mat: number }
+  /** How much narrower the borders of this mat are than those of the mat below. */
   | { readonly of: "step"; readonly mat: number }
   | { readonly of: "reveal"; readonly mat: number }
   | { readonly of: "back"; readonly mat: number; readonly direction: "width" | "height" }
@@ -22,10 +25,11 @@ export type Sum =
   | { readonly kind: "number"; readonly text: string }
   | { readonly kind: "op"; readonly op: "+" | "-" | "×" | "/"; readonly left: Sum; readonly right: Sum }
   | { readonly kind: "root"; readonly of: Sum }
+  | { readonly kind: "tangent"; readonly degrees: number }
   /** A length squared. */
   | { readonly kind: "square"; readonly length: Length };
 
-/** One step: its sum, what the sum makes before rounding is implied by it, and what was kept. */
+/** One step: its sum, what the sum makes, and what was kept of it. */
 export interface Step {
   readonly name: StepName;
   readonly sum: Sum;
@@ -33,3 +37,47 @@ export interface Step {
   readonly rounded: Rounding | null;
   readonly is: Length;
 }
+
+/** A step with what its sum makes, real ticks, before any rounding. */
+export interface MadeStep extends Step {
+  readonly makes: number;
+}
+
+/** What a sum makes: ticks, ticks squared, or a plain number, as its parts have it. */
+export function valueOf(sum: Sum): number {
+  switch (sum.kind) {
+    case "length":
+      return sum.length;
+    case "number":
+      return Number(sum.text);
+    case "square":
+      return sum.length * sum.length;
+    case "root":
+      return Math.sqrt(valueOf(sum.of));
+    case "tangent":
+      // Exactly, where a double would miss by its last digit.
+      return sum.degrees === 45 ? 1 : sum.degrees === 90 ? Infinity : Math.tan((sum.degrees * Math.PI) / 180);
+    case "op": {
+      const left = valueOf(sum.left);
+      const right = valueOf(sum.right);
+      switch (sum.op) {
+        case "+":
+          return left + right;
+        case "-":
+          return left - right;
+        case "×":
+          return left * right;
+        case "/":
+          return left / right;
+      }
+    }
+  }
+}
+
+export const operand = (length: Length): Sum => ({ kind: "length", length });
+export const number = (text: string): Sum => ({ kind: "number", text });
+export const plus = (left: Sum, right: Sum): Sum => ({ kind: "op", op: "+", left, right });
+export const minus = (left: Sum, right: Sum): Sum => ({ kind: "op", op: "-", left, right });
+export const product = (left: Sum, right: Sum): Sum => ({ kind: "op", op: "×", left, right });
+export const quotient = (left: Sum, right: Sum): Sum => ({ kind: "op", op: "/", left, right });
+export const twice = (length: Length): Sum => product(number("2"), operand(length));

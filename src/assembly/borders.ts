@@ -1,0 +1,207 @@
+import type { Sides, Size } from "../geometry/index.ts";
+import { add, half, type Length, scale, subtract, times, ZERO } from "../lengths/index.ts";
+import type { Check } from "./check.ts";
+import type { Design, LiftRule } from "./design.ts";
+import { minus, number, operand, plus, product, quotient, type Step, type Sum, twice } from "./reckoning.ts";
+
+export interface Bordered {
+  readonly outer: Size;
+  readonly borders: Sides;
+  readonly checks: readonly Check[];
+  readonly steps: readonly Step[];
+}
+
+/** The outer size and the borders of the lowest mat's back opening. They add up to the outer size exactly, always. */
+export function findBorders(design: Design, window: Size): Bordered {
+  const rule = design.outer;
+  switch (rule.kind) {
+    case "size":
+      return within(design, window, { width: rule.width, height: rule.height }, design.lift);
+    case "borders": {
+      const { head, side, foot } = rule.borders;
+      const outer = {
+        width: add(window.width, times(side, 2)),
+        height: add(window.height, add(head, foot)),
+      };
+      const kept: Bordered = {
+        outer,
+        borders: { head, left: side, right: side, foot },
+        checks: [],
+        steps: [
+          {
+            name: { of: "outer", direction: "width" },
+            sum: plus(operand(window.width), twice(side)),
+            rounded: null,
+            is: outer.width,
+          },
+          {
+            name: { of: "outer", direction: "height" },
+            sum: plus(plus(operand(head), operand(window.height)), operand(foot)),
+            rounded: null,
+            is: outer.height,
+          },
+        ],
+      };
+      if (rule.standard === null) return kept;
+      // What the standard size adds is shared out again by the same rule: the lift that was asked.
+      const lift: LiftRule = { rule: "fixed", by: half(subtract(foot, head), "nearest") };
+      const larger = smallestOf(
+        design,
+        window,
+        rule.standard,
+        lift,
+        (size) => size.width >= outer.width && size.height >= outer.height,
+      );
+      if (larger === null) return { ...kept, checks: [{ level: "stop", code: "no-size", ...outer }] };
+      return { ...larger, steps: [...kept.steps, ...larger.steps] };
+    }
+    case "smallest": {
+      const wide = (_: Size, borders: Sides): boolean => leastOf(borders) >= rule.border;
+      const found = smallestOf(design, window, rule.sizes, design.lift, wide);
+      if (found !== null) return found;
+      const wanted = {
+        width: add(window.width, times(rule.border, 2)),
+        height: add(window.height, times(rule.border, 2)),
+      };
+      const asked = within(design, window, wanted, { rule: "none" });
+      return { ...asked, checks: [...asked.checks, { level: "stop", code: "no-size", ...wanted }] };
+    }
+  }
+}
+
+export const leastOf = (sides: Sides): Length =>
+  Math.min(sides.head, sides.left, sides.right, sides.foot) as Length;
+
+/**
+ * The smallest listed size by area, either way up, that serves. Of equal areas the one with the
+ * larger least border, then the upright one, then the earlier listed.
+ */
+function smallestOf(
+  design: Design,
+  window: Size,
+  sizes: readonly Size[],
+  lift: LiftRule,
+  serves: (size: Size, borders: Sides) => boolean,
+): Bordered | null {
+  let best: { area: bigint; least: Length; upright: boolean; size: Size } | null = null;
+  for (const listed of sizes) {
+    const area = BigInt(listed.width) * BigInt(listed.height);
+    if (best !== null && area > best.area) continue;
+    for (const size of [listed, { width: listed.height, height: listed.width }]) {
+      const { left, right, head, foot } = share(design, window, size, lift);
+      const borders = { left, right, head, foot };
+      if (!serves(size, borders)) continue;
+      const least = leastOf(borders);
+      const upright = size.height >= size.width;
+      const better =
+        best === null ||
+        area < best.area ||
+        least > best.least ||
+        (least === best.least && upright && !best.upright);
+      if (better) best = { area, least, upright, size };
+    }
+  }
+  return best === null ? null : within(design, window, best.size, lift);
+}
+
+interface Shared extends Sides {
+  readonly restWidth: Length;
+  readonly restHeight: Length;
+  readonly headSum: Sum;
+}
+
+/** What is left of the outer size, shared out by the lift rule; left and head in whole graduations, downwards. */
+function share(design: Design, window: Size, outer: Size, lift: LiftRule): Shared {
+  const { graduation } = design.ruler;
+  const restWidth = subtract(outer.width, window.width);
+  const restHeight = subtract(outer.height, window.height);
+  const left = halfDown(restWidth, ZERO, graduation);
+  const halfRest = quotient(operand(restHeight), number("2"));
+  const head = ((): { is: Length; sum: Sum } => {
+    switch (lift.rule) {
+      case "none":
+        return { is: halfDown(restHeight, ZERO, graduation), sum: halfRest };
+      case "fixed":
+        return { is: halfDown(restHeight, lift.by, graduation), sum: minus(halfRest, operand(lift.by)) };
+      case "ratio": {
+        const { over, under } = lift.foot;
+        return {
+          is: marksDown(restHeight, under, over + under, graduation),
+          sum: quotient(operand(restHeight), plus(number("1"), number(decimal(over, under)))),
+        };
+      }
+      case "optical":
+        return {
+          is: opticalHead(outer, window, graduation),
+          sum: quotient(
+            product(
+              plus(operand(outer.width), operand(window.width)),
+              minus(operand(outer.height), operand(window.height)),
+            ),
+            product(number("4"), operand(outer.width)),
+          ),
+        };
+    }
+  })();
+  return {
+    left,
+    right: subtract(restWidth, left),
+    head: head.is,
+    foot: subtract(restHeight, head.is),
+    restWidth,
+    restHeight,
+    headSum: head.sum,
+  };
+}
+
+/** rest / 2 - lift, down to the graduation, never halving a tick on the way. */
+const halfDown = (rest: Length, lift: Length, graduation: Length): Length =>
+  times(graduation, Math.floor((rest - 2 * lift) / (2 * graduation)));
+
+/** length x over / under, down to the graduation, rounded once. */
+const marksDown = (length: Length, over: bigint, under: bigint, graduation: Length): Length =>
+  times(graduation, scale(length, over, under * BigInt(graduation), "down"));
+
+/**
+ * The optical-centre construction in closed form: head = (W + w)(H - h) / (4 W). The construction:
+ * lay the print in the board's upper-left corner; join its lower-left corner to where the mid-line of
+ * the strip below meets the board's right edge; where this crosses the mid-line of the strip at its
+ * right is the print's lower-right corner. (Rand & Litschel, Black & White Photography; the closed
+ * form is derived from it.)
+ */
+function opticalHead(outer: Size, window: Size, graduation: Length): Length {
+  if (outer.width <= 0) return ZERO;
+  const rest = subtract(outer.height, window.height);
+  return marksDown(rest, BigInt(outer.width) + BigInt(window.width), 4n * BigInt(outer.width), graduation);
+}
+
+/** A ratio as a decimal, as it was typed. */
+function decimal(over: bigint, under: bigint): string {
+  return String(Number(over) / Number(under));
+}
+
+function within(design: Design, window: Size, outer: Size, lift: LiftRule): Bordered {
+  const shared = share(design, window, outer, lift);
+  const { left, right, head, foot, restWidth, restHeight } = shared;
+  const checks: Check[] = left === right ? [] : [{ level: "note", code: "border-uneven", left, right }];
+  const border = (side: keyof Sides) => ({ of: "border", mat: 0, side }) as const;
+  const steps: Step[] = [
+    {
+      name: { of: "rest", direction: "width" },
+      sum: minus(operand(outer.width), operand(window.width)),
+      rounded: null,
+      is: restWidth,
+    },
+    { name: border("left"), sum: quotient(operand(restWidth), number("2")), rounded: "down", is: left },
+    { name: border("right"), sum: minus(operand(restWidth), operand(left)), rounded: null, is: right },
+    {
+      name: { of: "rest", direction: "height" },
+      sum: minus(operand(outer.height), operand(window.height)),
+      rounded: null,
+      is: restHeight,
+    },
+    { name: border("head"), sum: shared.headSum, rounded: "down", is: head },
+    { name: border("foot"), sum: minus(operand(restHeight), operand(head)), rounded: null, is: foot },
+  ];
+  return { outer, borders: { head, left, right, foot }, checks, steps };
+}

@@ -1,0 +1,208 @@
+import {
+  type Corners,
+  cornerInSheetAxes,
+  reach,
+  type RealPoint,
+  type Side,
+  type Sides,
+  type Size,
+} from "../geometry/index.ts";
+import { add, fromReal, larger, type Length, subtract, toGraduation, ZERO } from "../lengths/index.ts";
+import type { CarrierSize, Check } from "./check.ts";
+import type { PlacedPrint } from "./composition.ts";
+import type { Design } from "./design.ts";
+import type { LevelSheet, Quad } from "./level.ts";
+import { minus, operand, plus, type Step } from "./reckoning.ts";
+import { type FoundWindow, holdAsked } from "./window.ts";
+
+const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
+
+interface PlacedSheet {
+  readonly left: Length;
+  readonly top: Length;
+  /** From the level frame to the package frame. */
+  readonly shift: RealPoint;
+  readonly cover: Sides;
+  readonly paper: Quad;
+}
+
+/** Lays every sheet under the window and reckons what the mat holds of it. */
+export function placePrint(
+  design: Design,
+  sheets: readonly LevelSheet[],
+  window: FoundWindow,
+  borders: Sides,
+): PlacedPrint | null {
+  const [first] = sheets;
+  if (first === undefined) return null;
+  const placed = sheets.map((sheet, index) =>
+    placeSheet(sheet, window.at[index] ?? { x: 0, y: 0 }, window.size, borders),
+  );
+  const [own] = placed as [PlacedSheet, ...PlacedSheet[]];
+  const shifted = (points: readonly RealPoint[]): RealPoint[] =>
+    points.map(({ x, y }) => ({ x: x + own.shift.x, y: y + own.shift.y }));
+  return {
+    left: own.left,
+    top: own.top,
+    angle: first.angle,
+    sheetCorners: shiftedQuad(first.sheet, own.shift),
+    sheetOutline: first.sheetOutline === null ? null : shifted(first.sheetOutline),
+    imageOutline: shifted(first.imageOutline),
+    cover: own.cover,
+    pockets: pocketsOf(design, own, window.size, borders),
+    edition:
+      sheets.length === 1
+        ? []
+        : placed.map(({ left, top, cover }, index) => ({
+            name: sheets[index]?.name ?? "",
+            left,
+            top,
+            cover,
+          })),
+  };
+}
+
+function placeSheet(sheet: LevelSheet, at: RealPoint, size: Size, borders: Sides): PlacedSheet {
+  const [corner] = sheet.sheet;
+  const left = fromReal(borders.left - at.x + corner.x, "nearest");
+  const top = fromReal(borders.head - at.y + corner.y, "nearest");
+  // The place as printed decides, so that place, cover and window add up to the tick.
+  const shift = { x: left - corner.x, y: top - corner.y };
+  const paper = shiftedQuad(sheet.paper, shift);
+  const found = reach({ left: borders.left, top: borders.head, ...size }, paper);
+  return {
+    left,
+    top,
+    shift,
+    paper,
+    cover: {
+      head: fromReal(found.head, "down"),
+      left: fromReal(found.left, "down"),
+      right: fromReal(found.right, "down"),
+      foot: fromReal(found.foot, "down"),
+    },
+  };
+}
+
+const shiftedQuad = ([a, b, c, d]: Quad, by: RealPoint): Quad => [
+  { x: a.x + by.x, y: a.y + by.y },
+  { x: b.x + by.x, y: b.y + by.y },
+  { x: c.x + by.x, y: c.y + by.y },
+  { x: d.x + by.x, y: d.y + by.y },
+];
+
+/**
+ * The largest hidden pocket on each corner: a pocket of leg L ends on the line x + y = L from its
+ * corner, so with the window's corner at (u, v) in the sheet's own axes it stays hidden while
+ * L <= u + v - play. Rounded down to the tick, never below nought.
+ */
+function pocketsOf(design: Design, placed: PlacedSheet, size: Size, borders: Sides): Corners {
+  const right = borders.left + size.width;
+  const bottom = borders.head + size.height;
+  const leg = (corner: keyof Corners, x: number, y: number): Length => {
+    const { u, v } = cornerInSheetAxes({ x, y }, placed.paper, corner);
+    return larger(fromReal(u + v - design.play, "down"), ZERO);
+  };
+  return {
+    topLeft: leg("topLeft", borders.left, borders.head),
+    topRight: leg("topRight", right, borders.head),
+    bottomLeft: leg("bottomLeft", borders.left, bottom),
+    bottomRight: leg("bottomRight", right, bottom),
+  };
+}
+
+/** Whether the mat holds the paper on every side, sheet by sheet. Not asked where the whole sheet is shown. */
+export function holdChecks(design: Design, print: PlacedPrint, window: Size): Check[] {
+  if (design.window.show === "sheet") return [];
+  const hold = holdAsked(design);
+  const carrier = carrierFor(design, window, hold);
+  const sheets = print.edition.length === 0 ? [{ name: null, cover: print.cover }] : print.edition;
+  return sheets.flatMap(({ name, cover }, index) => {
+    const sheet = index === 0 ? null : name;
+    return SIDES.flatMap((side): Check[] => {
+      const reached = cover[side];
+      if (reached < 0) {
+        return [{ level: "stop", code: "paper-ends", side, by: (0 - reached) as Length, sheet, carrier }];
+      }
+      return reached < hold
+        ? [{ level: "stop", code: "hold-short", side, cover: reached, hold, sheet, carrier }]
+        : [];
+    });
+  });
+}
+
+/** A sheet to hinge the print to that the mat can hold all round; up to the graduation. */
+function carrierFor(design: Design, window: Size, hold: Length): CarrierSize {
+  const wide = (opening: Length): Length =>
+    toGraduation(add(opening, add(hold, hold)), design.ruler.graduation, "up");
+  return { width: wide(window.width), height: wide(window.height) };
+}
+
+/** A sheet larger than its package would have to be trimmed. */
+export function boardChecks(print: PlacedPrint, outer: Size): Check[] {
+  const points = print.sheetOutline ?? print.sheetCorners;
+  const past: Record<Side, number> = {
+    head: -Math.min(...points.map(({ y }) => y)),
+    left: -Math.min(...points.map(({ x }) => x)),
+    right: Math.max(...points.map(({ x }) => x)) - outer.width,
+    foot: Math.max(...points.map(({ y }) => y)) - outer.height,
+  };
+  return SIDES.flatMap((side): Check[] => {
+    const by = fromReal(past[side], "up");
+    return by > 0 ? [{ level: "stop", code: "sheet-past-board", side, by }] : [];
+  });
+}
+
+/** The sums behind cover and pockets; only an unturned, straight-edged sheet has sums that a pencil can do. */
+export function placeSteps(design: Design, print: PlacedPrint, window: Size, borders: Sides): Step[] {
+  if (
+    design.print === null ||
+    print.angle !== 0 ||
+    print.sheetOutline !== null ||
+    design.window.show === "sheet"
+  )
+    return [];
+  const { cover } = print;
+  const sheet = design.print.sheet;
+  const step = (side: Side, sum: Step["sum"]): Step => ({
+    name: { of: "cover", side },
+    sum,
+    rounded: null,
+    is: cover[side],
+  });
+  const corner = (name: keyof Corners, a: Length, b: Length): Step[] => {
+    const leg = subtract(add(a, b), design.play);
+    return leg < 0
+      ? []
+      : [
+          {
+            name: { of: "pocket", corner: name },
+            sum: minus(plus(operand(a), operand(b)), operand(design.play)),
+            rounded: null,
+            is: leg,
+          },
+        ];
+  };
+  return [
+    step("head", minus(operand(borders.head), operand(print.top))),
+    step("left", minus(operand(borders.left), operand(print.left))),
+    step(
+      "right",
+      minus(
+        minus(plus(operand(print.left), operand(sheet.width)), operand(borders.left)),
+        operand(window.width),
+      ),
+    ),
+    step(
+      "foot",
+      minus(
+        minus(plus(operand(print.top), operand(sheet.height)), operand(borders.head)),
+        operand(window.height),
+      ),
+    ),
+    ...corner("topLeft", cover.left, cover.head),
+    ...corner("topRight", cover.right, cover.head),
+    ...corner("bottomLeft", cover.left, cover.foot),
+    ...corner("bottomRight", cover.right, cover.foot),
+  ];
+}

@@ -1,0 +1,7 @@
+export { composeFrom, composeJson, composeResult, compositionJson, lengthsOn, problemJson } from "./compose-json.ts";
+export { DEFAULT_BOARD, DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+export type { Problem, Wanted } from "./problem.ts";
+export { practiceFor, readDesign } from "./read-design.ts";
+export { readPractice } from "./read-practice.ts";
+export * from "./schema.ts";
+export { type Read, validate } from "./validate.ts";

@@ -1,0 +1,42 @@
+import type { LengthFault } from "../lengths/index.ts";
+
+/**
+ * Something in a document that could not be taken: where it stands, what was found there, and what is
+ * wanted, as a record. `words` says it.
+ */
+export interface Problem {
+  /** The path in the document, `print.image.width`; empty for the document itself. */
+  readonly field: string;
+  readonly found: string;
+  readonly wanted: Wanted;
+}
+
+export type Wanted =
+  | { readonly kind: "length"; readonly fault: LengthFault }
+  /** A length above nought. */
+  | { readonly kind: "size" }
+  | {
+      readonly kind: "number";
+      readonly above: number;
+      readonly to: number;
+      readonly what: "degrees" | "ratio" | "count";
+    }
+  | { readonly kind: "one-of"; readonly options: readonly string[] }
+  | { readonly kind: "type"; readonly expected: string }
+  /** One of the shapes that an outer size may take. */
+  | { readonly kind: "outer-shape" }
+  | { readonly kind: "size-list" }
+  | { readonly kind: "print-or-window" }
+  | { readonly kind: "outline"; readonly fault: "few-points" | "crosses-itself" | "no-area" }
+  | { readonly kind: "at-most"; readonly most: number }
+  | { readonly kind: "at-least"; readonly least: number }
+  | { readonly kind: "json" }
+  | { readonly kind: "version"; readonly reads: number };
+
+/** What was found, short enough to be said. */
+export function foundText(value: unknown): string {
+  if (value === undefined) return "nothing";
+  const text = typeof value === "string" ? value : (JSON.stringify(value) ?? String(value));
+  const printable = text.replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, "\uFFFD");
+  return printable.length > 60 ? `${printable.slice(0, 57)}…` : printable;
+}

@@ -1,0 +1,161 @@
+import type { Design, Print } from "../assembly/index.ts";
+import { type Box, type Outline, smallestUprightRectangle } from "../geometry/index.ts";
+import { add, half, larger, type Length, type Ruler, scale, type Unit, ZERO } from "../lengths/index.ts";
+import type { Practice } from "./practice.ts";
+import { Reader } from "./reader.ts";
+import { readPractice } from "./read-practice.ts";
+import { readLift, readMats, readOuter, readWindow } from "./read-rules.ts";
+import type { ComposeDocument, PracticeDocument } from "./schema.ts";
+import type { Read } from "./validate.ts";
+
+type PrintDocument = NonNullable<ComposeDocument["print"]>;
+type ImageDocument = NonNullable<PrintDocument["image"]>;
+
+/** Practices are read once for each unit, not at every work of a show. */
+const practices = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Practice>>>>();
+
+export function practiceFor(document: PracticeDocument, unit: Unit): Read<Practice> {
+  const known = practices.get(document) ?? {};
+  practices.set(document, known);
+  return (known[unit] ??= readPractice(document, unit));
+}
+
+/**
+ * Reads a validated document as a design, in its own unit, with the practice for all it leaves open.
+ * Every length that cannot be read becomes a problem with its field; none is guessed.
+ */
+export function readDesign(document: ComposeDocument, practiceDocument: PracticeDocument = {}): Read<Design> {
+  const unit = document.unit ?? practiceDocument.unit ?? "in";
+  const habits = practiceFor(practiceDocument, unit);
+  if (!habits.ok) {
+    return {
+      ok: false,
+      problems: habits.problems.map((problem) => ({ ...problem, field: `practice.${problem.field}` })),
+    };
+  }
+  const practice = habits.value;
+  const reader = new Reader(unit);
+  const ruler: Ruler = {
+    unit,
+    graduation: reader.sizeOr("graduation", document.graduation, practice.ruler.graduation),
+  };
+  const window = readWindow(reader, document.window ?? { show: "overlap" }, practice);
+  const print = document.print === undefined ? null : readPrint(reader, document.print, practice);
+  if (print === null && window.show !== "typed")
+    reader.refuse("print", undefined, { kind: "print-or-window" });
+
+  const design: Design = {
+    ruler,
+    print,
+    window,
+    hold:
+      document.hold === undefined
+        ? (practice.hold ?? usualHold(print, practice))
+        : reader.length("hold", document.hold),
+    play: reader.lengthOr("play", document.play, practice.play),
+    holding: document.holding ?? practice.holding,
+    outer: document.outer === undefined ? practice.outer : readOuter(reader, document.outer, practice),
+    lift: document.lift === undefined ? practice.lift : readLift(reader, document.lift, practice),
+    mats: document.mats === undefined ? practice.mats : readMats(reader, document.mats, practice),
+    leastBorder: practice.leastBorder,
+    leastPocket: practice.leastPocket,
+    editionSpread: practice.editionSpread,
+    scaleOffset: practice.scaleOffset,
+  };
+  return reader.problems.length === 0
+    ? { ok: true, value: design }
+    : { ok: false, problems: reader.problems };
+}
+
+/**
+ * The larger of the least hold and the paper's movement plus half the least hold. The movement is
+ * 0.4 % of the longer side for ordinary indoor swings of humidity (upper value of C. Green's notes on
+ * dimensional stability; the grain is not known, so the longer side stands for the cross direction).
+ */
+function usualHold(print: Print | null, practice: Practice): Length {
+  if (print === null) return practice.leastHold;
+  const movement = scale(larger(print.sheet.width, print.sheet.height), 4n, 1000n, "up");
+  return larger(practice.leastHold, add(movement, half(practice.leastHold, "up")));
+}
+
+function readPrint(reader: Reader, print: PrintDocument, practice: Practice): Print {
+  const sheetOutline = readOutline(reader, "print.sheetOutline", print.sheetOutline);
+  const outline = readOutline(reader, "print.outline", print.outline);
+  const torn = sheetOutline === null ? null : extent(sheetOutline);
+  const side = (key: "width" | "height"): Length => {
+    const text = print[key];
+    if (text === undefined && torn !== null) return torn[key];
+    return reader.size(`print.${key}`, text ?? "");
+  };
+  const sheet = { width: side("width"), height: side("height") };
+  const whole: Box = { left: ZERO, top: ZERO, ...sheet };
+  const image =
+    print.image === undefined
+      ? outline === null
+        ? whole
+        : smallestUprightRectangle(outline)
+      : readImage(reader, "print.image", print.image);
+  return {
+    sheet,
+    image,
+    outline,
+    sheetOutline,
+    angle: print.angle === undefined ? 0 : reader.number("print.angle", print.angle, -45, 45, "degrees"),
+    level: print.level ?? "image",
+    thickness: reader.lengthOr("print.thickness", print.thickness, practice.printThickness),
+    sure: reader.lengthOr("print.sure", print.sure, ZERO),
+    edition: (print.edition ?? []).map((sheetGiven, index) => {
+      const at = `print.edition.${index}`;
+      const size = {
+        width: reader.size(`${at}.width`, sheetGiven.width),
+        height: reader.size(`${at}.height`, sheetGiven.height),
+      };
+      return {
+        name: sheetGiven.name ?? String(index + 2),
+        sheet: size,
+        image:
+          sheetGiven.image === undefined
+            ? { left: ZERO, top: ZERO, ...size }
+            : readImage(reader, `${at}.image`, sheetGiven.image),
+      };
+    }),
+  };
+}
+
+function readImage(reader: Reader, field: string, image: ImageDocument): Box {
+  return {
+    left: reader.length(`${field}.left`, image.left),
+    top: reader.length(`${field}.top`, image.top),
+    width: reader.size(`${field}.width`, image.width),
+    height: reader.size(`${field}.height`, image.height),
+  };
+}
+
+/** How far an outline reaches from the sheet's origin. */
+const extent = (outline: Outline): { width: Length; height: Length } => {
+  const box = smallestUprightRectangle(outline);
+  return { width: add(box.left, box.width), height: add(box.top, box.height) };
+};
+
+type OutlineGiven = PrintDocument["outline"];
+
+/** An outline that has been read is kept by identity, so that a page that changes a border does not read 2,000 points again. */
+const outlines = new WeakMap<NonNullable<OutlineGiven>, Partial<Record<Unit, Outline>>>();
+
+function readOutline(reader: Reader, field: string, given: OutlineGiven): Outline | null {
+  if (given === undefined) return null;
+  const known = outlines.get(given) ?? {};
+  const kept = known[reader.unit];
+  if (kept !== undefined) return kept;
+  const before = reader.problems.length;
+  const outline = given.map(([x, y], index) => ({
+    x: reader.place(`${field}.${index}.0`, x),
+    y: reader.place(`${field}.${index}.1`, y),
+  }));
+  if (outline.length < 3) {
+    reader.refuse(field, `${outline.length} points`, { kind: "outline", fault: "few-points" });
+    return null;
+  }
+  if (reader.problems.length === before) outlines.set(given, { ...known, [reader.unit]: outline });
+  return outline;
+}

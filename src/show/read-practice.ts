@@ -1,0 +1,58 @@
+import type { Unit } from "../lengths/index.ts";
+import { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+import { Reader } from "./reader.ts";
+import { readLift, readMats, readOuter } from "./read-rules.ts";
+import type { PracticeDocument } from "./schema.ts";
+import type { Read } from "./validate.ts";
+
+/**
+ * A practice with every choice made, for work in `unit`. What the document does not say has the
+ * default of that unit, so that a studio of both units gets round figures in each.
+ */
+export function readPractice(document: PracticeDocument, unit: Unit = document.unit ?? "in"): Read<Practice> {
+  const base = DEFAULT_PRACTICE[unit];
+  const ownUnit = document.unit ?? unit;
+  const reader = new Reader(ownUnit);
+  const { margins, mats } = document;
+  const practice: Practice = {
+    ruler: {
+      unit,
+      graduation:
+        ownUnit === unit
+          ? reader.sizeOr("graduation", document.graduation, base.ruler.graduation)
+          : base.ruler.graduation,
+    },
+    overlap: reader.lengthOr("overlap", document.overlap, base.overlap),
+    margins: {
+      top: reader.lengthOr("margins.top", margins?.top, base.margins.top),
+      side: reader.lengthOr("margins.side", margins?.side, base.margins.side),
+      foot: reader.lengthOr("margins.foot", margins?.foot, base.margins.foot),
+    },
+    gap: reader.lengthOr("gap", document.gap, base.gap),
+    hold: document.hold === undefined ? null : reader.length("hold", document.hold),
+    leastHold: base.leastHold,
+    play: reader.lengthOr("play", document.play, base.play),
+    holding: document.holding ?? base.holding,
+    lift: document.lift === undefined ? base.lift : readLift(reader, document.lift, base),
+    outer: document.outer === undefined ? base.outer : readOuter(reader, document.outer, base),
+    mats: mats === undefined ? base.mats : readMats(reader, mats, base),
+    printThickness: reader.lengthOr("printThickness", document.printThickness, base.printThickness),
+    leastBorder: reader.lengthOr("leastBorder", document.leastBorder, base.leastBorder),
+    leastPocket: reader.lengthOr("leastPocket", document.leastPocket, base.leastPocket),
+    editionSpread: reader.lengthOr("editionSpread", document.editionSpread, base.editionSpread),
+    scaleOffset:
+      document.scaleOffset === undefined
+        ? base.scaleOffset
+        : reader.place("scaleOffset", document.scaleOffset),
+    scaleTested: document.scaleTested ?? base.scaleTested,
+    hand: document.hand ?? base.hand,
+    overrun: reader.lengthOr("overrun", document.overrun, base.overrun),
+    squaringTrim: reader.lengthOr("squaringTrim", document.squaringTrim, base.squaringTrim),
+    paper: document.paper ?? base.paper,
+    language: document.language ?? base.language,
+    studio: document.studio ?? base.studio,
+  };
+  return reader.problems.length === 0
+    ? { ok: true, value: practice }
+    : { ok: false, problems: reader.problems };
+}

@@ -1,0 +1,101 @@
+import type { MadeStep, StepName, Sum } from "../assembly/index.ts";
+import type { Corner } from "../geometry/index.ts";
+import {
+  type Length,
+  printExact,
+  TICKS_PER_INCH,
+  TICKS_PER_MILLIMETRE,
+  type Unit,
+} from "../lengths/index.ts";
+import { VOCABULARY } from "./vocabulary.ts";
+import type { Speech } from "./checks.ts";
+
+const CORNERS: Readonly<Record<Corner, string>> = {
+  topLeft: "top left",
+  topRight: "top right",
+  bottomLeft: "bottom left",
+  bottomRight: "bottom right",
+};
+
+/** What a step finds, in a few words. `mats` is how many there are: a single mat needs no number. */
+export function sayStepName(name: StepName, mats: number, language: Speech["language"]): string {
+  const { mat } = VOCABULARY[language];
+  const which = (index: number): string => (mats === 1 ? "" : ` of ${mat} ${index + 1}`);
+  switch (name.of) {
+    case "window":
+      return `window ${name.direction}`;
+    case "outer":
+      return `outer ${name.direction}`;
+    case "rest":
+      return `left over in ${name.direction}`;
+    case "border":
+      return `${name.side} border${which(name.mat)}`;
+    case "lift":
+      return "lift";
+    case "bevel":
+      return `bevel${which(name.mat)}, seen square-on`;
+    case "step":
+      return `step up to ${mat} ${name.mat + 1}`;
+    case "reveal":
+      return `strip of ${mat} ${name.mat} as cut`;
+    case "back":
+      return `opening ${name.direction}${which(name.mat)}, back`;
+    case "face":
+      return `opening ${name.direction}${which(name.mat)}, face`;
+    case "cover":
+      return `paper under the ${name.side}`;
+    case "pocket":
+      return `largest pocket ${CORNERS[name.corner]}`;
+    case "diagonal":
+      return "diagonal of the blank";
+  }
+}
+
+/**
+ * One step as one would pencil it: `14 in - 10 in = 4 in`; what is rounded shows both,
+ * `4 1/8 in / 2 = 2 1/16 in, down to 2 in`. Operands are printed exactly, so that the sum is true of
+ * the figures on the paper; a result that no figure states exactly is marked `≈`.
+ */
+export function saySum(step: MadeStep, unit: Unit): string {
+  const left = sumText(step.sum, unit);
+  const kept = printExact(step.is, unit);
+  if (step.makes === step.is) return left === kept ? kept : `${left} = ${kept}`;
+  const whole = Number.isSafeInteger(step.makes);
+  const made = whole ? `= ${printExact(step.makes as Length, unit)}` : `≈ ${realText(step.makes, unit)}`;
+  return step.rounded === null ? `${left} ${made}` : `${left} ${made}, ${WAYS[step.rounded]} ${kept}`;
+}
+
+const WAYS = { down: "down to", up: "up to", nearest: "to the nearest" } as const;
+
+/** A length between two ticks, to a thousandth of a millimetre or a ten-thousandth of an inch. */
+const realText = (makes: number, unit: Unit): string =>
+  unit === "in"
+    ? `${Number((makes / TICKS_PER_INCH).toFixed(4))} in`
+    : `${Number((makes / TICKS_PER_MILLIMETRE).toFixed(3))} mm`;
+
+const BINDS = { "+": 1, "-": 1, "×": 2, "/": 2 } as const;
+
+function sumText(sum: Sum, unit: Unit): string {
+  switch (sum.kind) {
+    case "length":
+      return printExact(sum.length, unit);
+    case "number":
+      return sum.text;
+    case "tangent":
+      return `tan ${sum.degrees}°`;
+    case "square":
+      return `(${printExact(sum.length, unit)})²`;
+    case "root":
+      return `√(${sumText(sum.of, unit)})`;
+    case "op": {
+      const inner = (part: Sum, right: boolean): string => {
+        const text = sumText(part, unit);
+        if (part.kind !== "op") return text;
+        const looser = BINDS[part.op] < BINDS[sum.op];
+        const regroups = right && BINDS[part.op] === BINDS[sum.op] && (sum.op === "-" || sum.op === "/");
+        return looser || regroups ? `(${text})` : text;
+      };
+      return `${inner(sum.left, false)} ${sum.op} ${inner(sum.right, true)}`;
+    }
+  }
+}

@@ -1,0 +1,41 @@
+/** The languages that papers, page and command line speak. */
+export const LANGUAGES = ["en-US", "en-GB"] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** The words of the trade that differ between the two. Everything else is said one way. */
+export interface Vocabulary {
+  readonly language: Language;
+  /** The board with the window. */
+  readonly mat: string;
+  readonly mats: string;
+  /** The board behind the print. */
+  readonly mount: string;
+  readonly centre: string;
+  readonly rabbet: string;
+  readonly moulding: string;
+  readonly colour: string;
+}
+
+/** The words of each language. */
+export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
+  "en-US": {
+    language: "en-US",
+    mat: "mat",
+    mats: "mats",
+    mount: "mount",
+    centre: "center",
+    rabbet: "rabbet",
+    moulding: "molding",
+    colour: "color",
+  },
+  "en-GB": {
+    language: "en-GB",
+    mat: "mount",
+    mats: "mounts",
+    mount: "backing board",
+    centre: "centre",
+    rabbet: "rebate",
+    moulding: "moulding",
+    colour: "colour",
+  },
+};
