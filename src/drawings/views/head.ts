@@ -1,0 +1,73 @@
+import type { Mark } from "../marks.ts";
+import { lettering, line, type Pen, place, polyline, textRun } from "./pen.ts";
+import { heightOf, type Rect } from "./shapes.ts";
+
+/** Where HEAD may stand: the board, the window in it, and the paper's highest point. */
+export interface HeadRoom {
+  readonly board: Rect;
+  readonly window: Rect;
+  readonly paperTop: number;
+}
+
+const SIZE = 14;
+const ARROW_HEIGHT = 15;
+const ARROW_WIDTH = 10;
+const GAP = 8;
+/** Capitals are 0.66 of the em: the words' middle lies half of that above the baseline. */
+const CAPITAL = 0.66;
+/** A strip narrower than this has no room for the word without touching a line. */
+const LEAST_STRIP = 18;
+/** How far the dimension lines move up when the word has to stand between them and the board. */
+export const ROOM_ABOVE = 22;
+
+interface Strip {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** The wider free strip above the window: between the head edge and the paper, or the paper and the window. */
+function widerStrip({ board, window, paperTop }: HeadRoom): Strip {
+  const bottom = Math.min(window.top, board.bottom);
+  if (paperTop <= board.top || paperTop >= bottom) return { top: board.top, bottom };
+  return paperTop - board.top >= bottom - paperTop
+    ? { top: board.top, bottom: paperTop }
+    : { top: paperTop, bottom };
+}
+
+const roomIn = (strip: Strip): number => strip.bottom - strip.top;
+
+/** Whether no strip above the window is wide enough, so that HEAD has to stand above the board. */
+export const needsRoomAbove = (pen: Pen, room: HeadRoom): boolean =>
+  roomIn(widerStrip(room)) < LEAST_STRIP * pen.pixel || heightOf(room.board) <= 0;
+
+/** The arrow to the head and its word, in the wider free strip above the window, or above the board where there is none. */
+export function headMark(pen: Pen, room: HeadRoom, word: string): Mark[] {
+  const px = (count: number): number => count * pen.pixel;
+  const strip = needsRoomAbove(pen, room)
+    ? { top: room.board.top - px(ROOM_ABOVE), bottom: room.board.top - px(2) }
+    : widerStrip(room);
+  const middle = (strip.top + strip.bottom) / 2;
+  const wordWidth = pen.measure(word, "bold", place(px(SIZE)));
+  const centre = (room.board.left + room.board.right) / 2;
+  const left = centre - (px(ARROW_WIDTH + GAP) + wordWidth) / 2;
+  const shaft = left + px(ARROW_WIDTH / 2);
+  const [top, bottom] = [middle - px(ARROW_HEIGHT / 2), middle + px(ARROW_HEIGHT / 2)];
+  const barb = px(ARROW_WIDTH / 2);
+  return [
+    line(shaft, bottom, shaft, top, "edge"),
+    polyline(
+      [
+        { x: shaft - barb, y: top + barb * 1.3 },
+        { x: shaft, y: top },
+        { x: shaft + barb, y: top + barb * 1.3 },
+      ],
+      "edge",
+    ),
+    lettering(pen, left + px(ARROW_WIDTH + GAP), middle + px((SIZE * CAPITAL) / 2), [textRun(word)], {
+      size: SIZE,
+      weight: "bold",
+      anchor: "start",
+      halo: true,
+    }),
+  ];
+}

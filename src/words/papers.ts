@@ -1,0 +1,25 @@
+import { NBSP } from "./runs.ts";
+
+/** The words that stand on every paper. */
+export const EVERY_PAPER = {
+  measureMe:
+    "MEASURE ME, both ways: 150 mm, 6 in. Wrong: do not measure from this paper. The written figures still hold.",
+  measureMeShort: "MEASURE ME",
+  millimetres: `150${NBSP}mm`,
+  inches: `6${NBSP}in`,
+  nought: "0",
+  head: "HEAD",
+  foot: "FOOT",
+  out: "OUT",
+  leftHand: "LEFT HAND",
+  rightHand: "RIGHT HAND",
+  thisWayUp: "this way up",
+} as const;
+
+/** `page 1 of 2: cut`; what is on the page is told where there is more than one. */
+export const pageOf = (page: number, pages: number, tells: string | null): string =>
+  `page ${page} of ${pages}${tells === null || pages === 1 ? "" : `: ${tells}`}`;
+
+/** Signs that the type lacks print as a square; this says so and what to do. */
+export const missingSigns = (signs: number): string =>
+  `${signs === 1 ? "One sign is" : `${signs} signs are`} not in this paper's type: □. Write it in by hand.`;
