@@ -32,6 +32,9 @@ const CLEAR = 8;
 const MARGIN = 8;
 const FINEST = 0.2;
 
+/** What stands round the board, in pixels: the margins, two rows of figures, two lines of words. */
+export const BACK_FURNITURE = { width: 2 * MARGIN + 50, height: 2 * MARGIN + 49 + 41 } as const;
+
 /**
  * What the hand sees when it marks and cuts: the board turned over like a page, head still away,
  * mirrored left to right. HEAD by its arrow, the part that falls out hatched and named, every border
@@ -58,6 +61,8 @@ export function backMarks(
   const sheet = sheetOn(composition, on);
   const paper = sheet && thinned(sheet, FINEST * pen.pixel);
   const highest = paper ? paper.reduce((top, point) => Math.min(top, point.y), Infinity) : Infinity;
+  // Words under the board stand clear of paper or an opening that runs past its foot.
+  const lowest = (paper ?? []).reduce((low, point) => Math.max(low, point.y), window.bottom);
   const strips = { board: on.board, window, paperTop: highest };
   const dimensions = dimensionMarks(composition, on, pen, mat, window, needsRoomAbove(pen, strips));
   return [
@@ -68,7 +73,16 @@ export function backMarks(
     ...dimensions.marks,
     ...outMarks(pen, common(window, on.board), on.board, options.words.out),
     group("head", headMark(pen, strips, options.words.head)),
-    group("hands", handMarks(pen, on.board, mat.borders, options.words, dimensions.below)),
+    group(
+      "hands",
+      handMarks(
+        pen,
+        { ...on.board, bottom: Math.max(on.board.bottom, lowest) },
+        mat.borders,
+        options.words,
+        dimensions.below,
+      ),
+    ),
   ];
 }
 
@@ -87,7 +101,11 @@ function windowMarks(window: Rect, board: Rect): Mark[] {
 
 function insideEdges(window: Rect, board: Rect): Mark[] {
   const pieces = clipEdge(corners(window), board, "inside");
-  const whole = window.left > board.left && window.right < board.right && window.top > board.top && window.bottom < board.bottom;
+  const whole =
+    window.left > board.left &&
+    window.right < board.right &&
+    window.top > board.top &&
+    window.bottom < board.bottom;
   return whole ? [area(corners(window), "none", "edge")] : pieces.map((piece) => polyline(piece, "edge"));
 }
 
@@ -113,14 +131,20 @@ function dimensionMarks(
   const openingWidth = subtract(subtract(outer.width, borders.left), borders.right);
   const openingHeight = subtract(subtract(outer.height, borders.head), borders.foot);
 
-  const acrossChain = dimensioned(pen, { along: "x", at: board.top - px(ABOVE.chain + lift), outline: board.top }, [
-    { name: "border-right", from: board.left, to: window.left, length: borders.right },
-    { name: "window-width", from: window.left, to: window.right, length: openingWidth },
-    { name: "border-left", from: window.right, to: board.right, length: borders.left },
-  ]);
-  const acrossWhole = dimensioned(pen, { along: "x", at: board.top - px(ABOVE.whole + lift), outline: board.top }, [
-    { name: "outer-width", from: board.left, to: board.right, length: outer.width },
-  ]);
+  const acrossChain = dimensioned(
+    pen,
+    { along: "x", at: board.top - px(ABOVE.chain + lift), outline: board.top },
+    [
+      { name: "border-right", from: board.left, to: window.left, length: borders.right },
+      { name: "window-width", from: window.left, to: window.right, length: openingWidth },
+      { name: "border-left", from: window.right, to: board.right, length: borders.left },
+    ],
+  );
+  const acrossWhole = dimensioned(
+    pen,
+    { along: "x", at: board.top - px(ABOVE.whole + lift), outline: board.top },
+    [{ name: "outer-width", from: board.left, to: board.right, length: outer.width }],
+  );
   // What overhangs the row above at its right end pushes the column out, so that no figure meets another.
   const overhang = Math.max(acrossChain.set.after, acrossWhole.set.after);
   const beside = overhang > 0 ? overhang + px(CLEAR) : 0;

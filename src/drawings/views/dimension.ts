@@ -93,7 +93,7 @@ export function dimension(pen: Pen, on: DimensionLine, stretches: readonly Stret
     return group(set.stretch.name, [
       along(on, reachLow, reachHigh),
       ...ends(pen, on, set, sets[index - 1], sets[index + 1]),
-      figure(pen, on, set, centre),
+      figureMark(pen, on, set, centre),
     ]);
   });
   return { marks, extensions: sets.flatMap((set) => [set.low, set.high]), before, after };
@@ -114,8 +114,7 @@ function figureCentres(pen: Pen, sets: readonly Set[]): number[] {
     return middle;
   });
   const anchor = Math.floor((sets.length - 1) / 2);
-  const apart = (a: number, b: number): number =>
-    ((sets[a]?.width ?? 0) + (sets[b]?.width ?? 0)) / 2 + gap;
+  const apart = (a: number, b: number): number => ((sets[a]?.width ?? 0) + (sets[b]?.width ?? 0)) / 2 + gap;
   for (let index = anchor + 1; index < sets.length; index += 1) {
     const least = (centres[index - 1] ?? 0) + apart(index - 1, index);
     centres[index] = Math.max(centres[index] ?? 0, least);
@@ -186,7 +185,7 @@ const dot = (pen: Pen, on: DimensionLine, at: number): Mark => ({
 });
 
 /** Above its line, or left of it and turned to read from the right; the ground behind it is cleared. */
-function figure(pen: Pen, on: DimensionLine, set: Set, centre: number): Mark {
+function figureMark(pen: Pen, on: DimensionLine, set: Set, centre: number): Mark {
   const base = on.at - FIGURE_ABOVE * pen.pixel;
   return on.along === "x"
     ? lettering(pen, centre, base, set.runs, { size: FIGURE_SIZE, halo: true })

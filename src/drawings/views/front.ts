@@ -3,7 +3,18 @@ import type { RealPoint } from "../../geometry/index.ts";
 import type { Fill, Mark } from "../marks.ts";
 import { finished } from "./finish.ts";
 import { imageOn, isFloated, openingOf, sheetOn, type Surface, surfaceOf, type View } from "./layout.ts";
-import { area, group, groupOf, type Pen, penFor, place, polyline, scaleOf, spots, type ViewOptions } from "./pen.ts";
+import {
+  area,
+  group,
+  groupOf,
+  type Pen,
+  penFor,
+  place,
+  polyline,
+  scaleOf,
+  spots,
+  type ViewOptions,
+} from "./pen.ts";
 import { clipEdge, clipPolygon, common, corners, isOpen, type Rect, thinned } from "./shapes.ts";
 
 export interface FrontOptions extends ViewOptions {
@@ -44,7 +55,9 @@ export function frontMarks(
     group("mount", [area(corners(on.board), "mount")]),
     ...groupOf("paper", sheet ? paperMarks(composition, sheet, window) : []),
     ...groupOf("image", image ? imageMarks(composition, image, window, options.picture) : []),
-    ...composition.mats.flatMap((mat, index) => matMarks(composition, on, pen, mat, index, options.plain ?? false)),
+    ...composition.mats.flatMap((mat, index) =>
+      matMarks(composition, on, pen, mat, index, options.plain ?? false),
+    ),
     group("board", [area(corners(on.board), "none", "edge")]),
     ...groupOf("cannot-be", offending(composition, on, sheet)),
   ];
@@ -163,10 +176,11 @@ function bevelMarks(back: Rect, face: Rect, board: Rect): Mark[] {
   });
 }
 
+const dashed = (points: readonly RealPoint[], rect: Rect): Mark[] =>
+  clipEdge(points, rect, "outside").map((piece) => polyline(piece, "hidden"));
+
 /** What cannot be as asked, thin and dashed: an opening past the board or closed up, a strip covered, paper past the board. */
 function offending(composition: Composition, on: Surface, sheet: readonly RealPoint[] | null): Mark[] {
-  const dashed = (points: readonly RealPoint[], rect: Rect): Mark[] =>
-    clipEdge(points, rect, "outside").map((piece) => polyline(piece, "hidden"));
   const openings = composition.mats.flatMap((mat) => {
     const back = openingOf(composition, mat, "back", on);
     if (!isOpen(back)) return [area(corners(back), "none", "hidden")];

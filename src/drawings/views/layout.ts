@@ -53,9 +53,7 @@ export function openingOf(
 
 /** The sheet's own edge on a surface: its torn outline where it has one, else its four corners. */
 export const sheetOn = (composition: Composition, on: Surface): RealPoint[] | null =>
-  composition.print
-    ? (composition.print.sheetOutline ?? composition.print.sheetCorners).map(on.point)
-    : null;
+  composition.print ? (composition.print.sheetOutline ?? composition.print.sheetCorners).map(on.point) : null;
 
 export const imageOn = (composition: Composition, on: Surface): RealPoint[] | null =>
   composition.print ? composition.print.imageOutline.map(on.point) : null;

@@ -68,8 +68,18 @@ function leaderMarks(pen: Pen, window: Rect, board: Rect, word: string): Mark[] 
   const centre = { x: (window.left + window.right) / 2, y: (window.top + window.bottom) / 2 };
   const end = board.left - px(12);
   return [
-    { kind: "circle", centre: { x: place(centre.x), y: place(centre.y) }, radius: place(px(2)), fill: "ink", line: null },
+    {
+      kind: "circle",
+      centre: { x: place(centre.x), y: place(centre.y) },
+      radius: place(px(2)),
+      fill: "ink",
+      line: null,
+    },
     line(centre.x, centre.y, end, centre.y, "thin"),
-    lettering(pen, end - px(4), centre.y + px(4.5), [textRun(word)], { size: 14, weight: "black", anchor: "end" }),
+    lettering(pen, end - px(4), centre.y + px(4.5), [textRun(word)], {
+      size: 14,
+      weight: "black",
+      anchor: "end",
+    }),
   ];
 }

@@ -95,11 +95,16 @@ function insideShare(a: RealPoint, b: RealPoint, rect: Rect): readonly [number, 
   return enter < leave ? [enter, leave] : null;
 }
 
+const onSegment = (a: RealPoint, b: RealPoint, share: number): RealPoint =>
+  share <= 0 ? a : share >= 1 ? b : { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
+
 /** The pieces of a closed polygon's edge that lie inside (or, with `outside`, outside) an upright rectangle. */
-export function clipEdge(points: readonly RealPoint[], rect: Rect, side: "inside" | "outside"): RealPoint[][] {
+export function clipEdge(
+  points: readonly RealPoint[],
+  rect: Rect,
+  side: "inside" | "outside",
+): RealPoint[][] {
   const pieces: RealPoint[][] = [];
-  const on = (a: RealPoint, b: RealPoint, share: number): RealPoint =>
-    share <= 0 ? a : share >= 1 ? b : { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
   const keep = (a: RealPoint, b: RealPoint): void => {
     const last = pieces.at(-1);
     const end = last?.at(-1);
@@ -111,20 +116,19 @@ export function clipEdge(points: readonly RealPoint[], rect: Rect, side: "inside
     if (a === undefined) break;
     const share = insideShare(a, b, rect);
     if (side === "inside") {
-      if (share) keep(on(a, b, share[0]), on(a, b, share[1]));
+      if (share) keep(onSegment(a, b, share[0]), onSegment(a, b, share[1]));
     } else if (!share) {
       if (!alongEdge(a, b, rect)) keep(a, b);
     } else {
-      if (share[0] > 0) keep(a, on(a, b, share[0]));
-      if (share[1] < 1) keep(on(a, b, share[1]), b);
+      if (share[0] > 0) keep(a, onSegment(a, b, share[0]));
+      if (share[1] < 1) keep(onSegment(a, b, share[1]), b);
     }
     a = b;
   }
   return pieces;
 }
 
-const alongEdge = (a: RealPoint, b: RealPoint, rect: Rect): boolean =>
-  within(a, rect) && within(b, rect);
+const alongEdge = (a: RealPoint, b: RealPoint, rect: Rect): boolean => within(a, rect) && within(b, rect);
 
 const within = (point: RealPoint, rect: Rect): boolean =>
   point.x >= rect.left && point.x <= rect.right && point.y >= rect.top && point.y <= rect.bottom;

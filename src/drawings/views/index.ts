@@ -1,0 +1,12 @@
+export { type BackOptions, type BackWords, backView } from "./back.ts";
+export { figureRuns } from "./dimension.ts";
+export { extentOf, extentOfAll } from "./extent.ts";
+export { fitScale, type Room } from "./fit.ts";
+export { type FrontOptions, frontView } from "./front.ts";
+export { type Grip, grips, onView } from "./grips.ts";
+export type { HandWords } from "./hands.ts";
+export { type Layer, layersOf, type Mount } from "./layers.ts";
+export type { View } from "./layout.ts";
+export { packageView } from "./package.ts";
+export { PIXEL, type ViewOptions } from "./pen.ts";
+export { type SectionOptions, type SectionView, sectionView } from "./section.ts";
