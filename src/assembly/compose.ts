@@ -8,7 +8,7 @@ import { editionChecks } from "./edition.ts";
 import { type LevelSheet, levelSheets } from "./level.ts";
 import { findStops, stackMats } from "./mats.ts";
 import { boardChecks, holdChecks, placePrint, placeSteps } from "./place.ts";
-import { plus, type Step, valueOf } from "./reckoning.ts";
+import { madeStep, plus, type Step } from "./reckoning.ts";
 import { findWindow } from "./window.ts";
 
 const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
@@ -56,7 +56,7 @@ export function compose(design: Design): Composition {
       ...stacked.steps,
       ...(print === null ? [] : placeSteps(design, print, window.size, bordered.borders)),
       diagonalStep(outer, diagonal),
-    ].map((step) => ({ ...step, makes: valueOf(step.sum) })),
+    ].map(madeStep),
   };
 }
 

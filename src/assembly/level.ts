@@ -1,4 +1,4 @@
-import type { Box, Outline, RealPoint } from "../geometry/index.ts";
+import type { Box, FourCorners, Outline, RealPoint } from "../geometry/index.ts";
 import { largestUprightRectangle, smallestUprightRectangle, turned } from "../geometry/index.ts";
 import { ZERO } from "../lengths/index.ts";
 import type { EditionSheet, Print, WindowRule } from "./design.ts";
@@ -28,7 +28,7 @@ export interface LevelSheet {
   readonly rough: boolean;
 }
 
-export type Quad = readonly [RealPoint, RealPoint, RealPoint, RealPoint];
+export type Quad = FourCorners;
 
 /** The print and every further sheet of its edition, each in its own level frame. */
 export function levelSheets(print: Print, window: WindowRule): readonly LevelSheet[] {

@@ -43,6 +43,14 @@ export interface MadeStep extends Step {
   readonly makes: number;
 }
 
+export const madeStep = ({ name, sum, rounded, is }: Step): MadeStep => ({
+  name,
+  sum,
+  rounded,
+  is,
+  makes: valueOf(sum),
+});
+
 /** What a sum makes: ticks, ticks squared, or a plain number, as its parts have it. */
 export function valueOf(sum: Sum): number {
   switch (sum.kind) {

@@ -3,7 +3,6 @@ import {
   type Length,
   type Rounding,
   TICKS_PER_INCH,
-  TICKS_PER_MILLIMETRE,
   toGraduation,
   wholeNumber,
 } from "./length.ts";
@@ -54,10 +53,12 @@ export function exactFigure(length: Length, unit: Unit): Figure {
 
 /** A figure as plain text, `1 3/4 in`; `≈` goes first when it is not exact. */
 export function figureText(figure: Figure, withUnit = true): string {
-  const fraction = figure.numerator === "" ? "" : `${figure.numerator}/${figure.denominator}`;
-  const whole = figure.decimals === "" ? figure.whole : `${figure.whole}.${figure.decimals}`;
-  const number = [whole, fraction].filter((part) => part !== "").join(" ");
-  return `${figure.approximate ? "≈ " : ""}${figure.negative ? "-" : ""}${number}${withUnit ? ` ${figure.unit}` : ""}`;
+  const { whole, decimals, numerator } = figure;
+  const number = decimals === "" ? whole : `${whole}.${decimals}`;
+  const fraction = numerator === "" ? "" : `${numerator}/${figure.denominator}`;
+  const gap = number !== "" && fraction !== "" ? " " : "";
+  const unit = withUnit ? ` ${figure.unit}` : "";
+  return `${figure.approximate ? "≈ " : ""}${figure.negative ? "-" : ""}${number}${gap}${fraction}${unit}`;
 }
 
 /** A length as text on a ruler, `1 3/4 in`. */
@@ -92,20 +93,27 @@ function fractionParts(length: Length, ruler: Ruler): Figure | undefined {
   };
 }
 
-/** Decimals of the unit: as few as are exact, at most `most`; then marked approximate. */
+/** Decimals of the unit: as few as are exact, at most `most`; then marked approximate. Whole numbers throughout: they stay safe up to LONGEST. */
 function decimalParts(length: Length, unit: Unit, most = unit === "in" ? 3 : 2): Figure {
-  const perUnit = unit === "in" ? TICKS_PER_INCH : TICKS_PER_MILLIMETRE;
-  const size = BigInt(Math.abs(length));
-  const tenth = 10n ** BigInt(most);
-  const scaled = (2n * size * tenth + BigInt(perUnit)) / (2n * BigInt(perUnit));
-  const digits = String(scaled).padStart(most + 1, "0");
+  const size = Math.abs(length);
+  const parts = 10 ** most;
+  // A tick is 0.0000125 mm exactly, so millimetres always end by the seventh decimal.
+  const [over, under] = unit === "mm" ? [size * 125, 10_000_000 / parts] : [size * parts, TICKS_PER_INCH];
+  const scaled = Math.floor((2 * over + under) / (2 * under));
+  const rest = scaled % parts;
   return {
-    negative: length < 0 && scaled !== 0n,
-    whole: digits.slice(0, digits.length - most),
+    negative: length < 0 && scaled !== 0,
+    whole: String((scaled - rest) / parts),
     numerator: "",
     denominator: "",
-    decimals: digits.slice(digits.length - most).replace(/0+$/, ""),
+    decimals: rest === 0 ? "" : withoutNoughts(String(rest).padStart(most, "0")),
     unit,
-    approximate: scaled * BigInt(perUnit) !== size * tenth,
+    approximate: scaled * under !== over,
   };
+}
+
+function withoutNoughts(digits: string): string {
+  let end = digits.length;
+  while (digits.charCodeAt(end - 1) === 48) end--;
+  return digits.slice(0, end);
 }

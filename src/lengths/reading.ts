@@ -75,16 +75,24 @@ const NOT_A_LENGTH = refuse({ code: "not-a-length" });
 
 /** The same text with every printed variant of a sign written one way, or null where a character has no place in a length. */
 function plain(text: string): string {
+  return (PLAIN_ALREADY.test(text) ? text : withPlainSigns(text))
+    .replace(/(\d)-(?=\s?\d+\s*\/)/g, "$1 ")
+    .replace(/ +/g, " ")
+    .trim();
+}
+
+/** Most lengths are typed in plain signs; they are spared the replacing. */
+const PLAIN_ALREADY = /^[\d a-zA-Z./,"-]*$/;
+
+function withPlainSigns(text: string): string {
   return text
     .replace(/[\u00a0\u2000-\u200a\u202f\u205f\u3000\t]/g, " ")
     .replace(/[\u2044\u2215\uff0f]/g, "/")
     .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]}`)
     .replace(/[\u2032\u2018\u2019]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
-    .replace(/[\u2212]/g, "-")
-    .replace(/(\d)[\u2010\u2011\u2013-](?=\s?\d+\s*\/)/g, "$1 ")
-    .replace(/ +/g, " ")
-    .trim();
+    .replace(/\u2212/g, "-")
+    .replace(/(\d)[\u2010\u2011\u2013](?=\s?\d+\s*\/)/g, "$1 ");
 }
 
 // whole-or-decimal, fraction, both; the unit is whatever letters or marks follow.

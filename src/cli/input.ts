@@ -1,0 +1,45 @@
+import { readFileSync } from "node:fs";
+import { CLI } from "../words/cli.ts";
+
+/** Ends the command with status 2: nothing could be read. */
+export class Unreadable extends Error {}
+
+/** A file's bytes, or a sentence about why there are none. */
+export function readBytes(name: string): Uint8Array {
+  try {
+    return readFileSync(name);
+  } catch (error) {
+    throw new Unreadable(CLI.cannotRead(name, reasonOf(error)), { cause: error });
+  }
+}
+
+/** A text file, or standard input where no name is given. */
+export function readText(name: string | undefined): string {
+  if (name !== undefined) return new TextDecoder().decode(readBytes(name));
+  if (process.stdin.isTTY) throw new Unreadable(CLI.noInput);
+  return readFileSync(0, "utf8");
+}
+
+/** One JSON value; what stands there instead is said, with where it stops making sense. */
+export function parseJson(text: string, name: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (error) {
+    throw new Unreadable(
+      CLI.problem(name, text.trim() === "" ? "nothing" : reasonOf(error), "one JSON document"),
+      { cause: error },
+    );
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: "there is no such file",
+  EACCES: "permission is refused",
+  EISDIR: "it is a folder",
+};
+
+function reasonOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const code = "code" in error ? String(error.code) : "";
+  return REASONS[code] ?? error.message;
+}

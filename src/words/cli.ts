@@ -1,0 +1,51 @@
+/** What the command line says of itself. */
+export const CLI = {
+  about: "From a print on paper to the mat, the bench sheet and the wall.",
+  compose: {
+    about: "one work: window, borders, mats, stops, checks and the sums behind them",
+    file: "the work as JSON; standard input where absent",
+    json: "print one JSON document instead of text",
+    lines: "one JSON document a line in, one result a line out",
+    practice: "the studio's habits as JSON",
+    help: `
+A work is one JSON document. Lengths are written as people write them.
+
+  margent compose work.json
+  echo '{"print":{"width":"8 1/2","height":"11"},"outer":{"width":"11","height":"14"}}' | margent compose
+
+What is left open comes from the practice: 1/8 in overlap, one mat of 4-ply white rag cut at
+45 degrees, the smallest common size with borders of 2 in, raised 1/4 in above centre.
+
+Exit status: 0 done; 1 done, but something cannot be made as asked; 2 nothing could be read.`,
+  },
+  packet: {
+    about: "a list of prints (CSV, XLSX) or a show (JSON) to everything the bench needs, as files",
+    show: "the list or show",
+    out: "the folder to write; one that holds a packet is replaced as a whole",
+    practice: "the studio's habits as JSON",
+    stock: "what lies in the rack and can be bought, as JSON",
+    paper: "paper to print on",
+    date: "the date to print, YYYY-MM-DD (default: today)",
+    help: `
+The list needs a column "title" and sizes: "sheet width" and "sheet height", or "image width" and
+"image height", or a museum's "dimensions" (height first). A unit may stand in the header,
+"sheet width (cm)", or in the cell.
+
+  margent packet prints.csv --out packet
+  margent packet show.json --out packet --practice practice.json --stock stock.json
+
+Exit status: 0 all went in; 1 some row or work needs mending, the rest is there; 2 nothing could be read.`,
+  },
+  serve: {
+    about: "open the page on this machine",
+    port: "port to listen on; 0 takes any free one",
+    home: "folder of the studio's own file",
+    open: "open a browser",
+    noOpen: "open no browser",
+  },
+  schema: "print the JSON Schema of the documents",
+  noInput: "nothing to read: give a file, or a document on standard input",
+  problem: (field: string, found: string, wanted: string): string =>
+    `${field === "" ? "document" : field}: found ${found}; wanted: ${wanted}`,
+  cannotRead: (name: string, why: string): string => `${name}: cannot be read (${why})`,
+} as const;
