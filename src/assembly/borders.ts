@@ -180,11 +180,12 @@ function decimal(over: bigint, under: bigint): string {
   return String(Number(over) / Number(under));
 }
 
+const border = (side: keyof Sides) => ({ of: "border", mat: 0, side }) as const;
+
 function within(design: Design, window: Size, outer: Size, lift: LiftRule): Bordered {
   const shared = share(design, window, outer, lift);
   const { left, right, head, foot, restWidth, restHeight } = shared;
   const checks: Check[] = left === right ? [] : [{ level: "note", code: "border-uneven", left, right }];
-  const border = (side: keyof Sides) => ({ of: "border", mat: 0, side }) as const;
   const steps: Step[] = [
     {
       name: { of: "rest", direction: "width" },

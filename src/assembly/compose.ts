@@ -49,7 +49,7 @@ export function compose(design: Design): Composition {
     stops: findStops(design, stacked.mats),
     diagonal,
     // A stable sort: stops first, then warnings, then notes, each in the order of the work.
-    checks: checks.sort((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
+    checks: checks.toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
     reckoning: [
       ...window.steps,
       ...bordered.steps,

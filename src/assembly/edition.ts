@@ -28,6 +28,6 @@ export function editionChecks(design: Design): Check[] {
 
 /** The middle one; of an even number the lower of the two, so that it is a size that was measured. */
 function medianOf(lengths: readonly Length[]): Length {
-  const sorted = [...lengths].sort((a, b) => a - b);
+  const sorted = lengths.toSorted((a, b) => a - b);
   return sorted[Math.floor((sorted.length - 1) / 2)] as Length;
 }

@@ -192,7 +192,7 @@ export const HAND_OF: Readonly<Record<Side, Hand>> = {
 export function findStops(design: Design, mats: readonly ComposedMat[]): readonly Stop[] {
   const stops: Stop[] = [];
   const settings = mats.map((mat) =>
-    [...new Set(SIDES.map((side) => mat.borders[side]))].sort((a, b) => a - b),
+    [...new Set(SIDES.map((side) => mat.borders[side]))].toSorted((a, b) => a - b),
   );
   let carried: Length | undefined;
   for (let mat = mats.length - 1; mat >= 0; mat--) {
