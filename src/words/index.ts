@@ -2,3 +2,20 @@ export { aboutOf, sayCheck, type Speech } from "./checks.ts";
 export { sayLengthFault, sayWanted } from "./problems.ts";
 export { sayStepName, saySum } from "./reckoning.ts";
 export { type Language, VOCABULARY, type Vocabulary } from "./vocabulary.ts";
+export { briefRuns, briefText } from "./brief.ts";
+export { dateWords, shortDate } from "./dates.ts";
+export { articleOf, figureWords, ordinal, ordinalWord, wholeWords } from "./figures.ts";
+export {
+  bare,
+  count,
+  figureRuns,
+  flat,
+  NBSP,
+  type Phrase,
+  plainText,
+  runs,
+  sizeRuns,
+  strong,
+  weighted,
+  withUnit,
+} from "./runs.ts";

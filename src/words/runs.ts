@@ -83,7 +83,7 @@ export const sizeRuns = (
     unit ? `${NBSP}${ruler.unit}` : "",
   ]);
 
-/** A whole number that is no length (a count, a scale): set like a figure. */
+/** A number that is no length (a count, a ratio): set like a figure. */
 export const count = (number: number): Run => ({
   kind: "fraction",
   whole: String(number),
