@@ -1,4 +1,5 @@
 export * from "./conventions.ts";
+export { CUT_LAYERS, type CutDrawing, cutDrawing, type CutLayer, type CutOptions } from "./cut.ts";
 export * from "./figures.ts";
 export * from "./lettering.ts";
 export type * from "./marks.ts";

@@ -1,4 +1,4 @@
-import { figureOf, type Length, type Ruler } from "../../lengths/index.ts";
+import { figureOf, inch, type Length, mm, type Rounding, type Ruler } from "../../lengths/index.ts";
 import { widthOfRuns } from "../figures.ts";
 import type { Mark, Run } from "../marks.ts";
 import { group, line, lettering, type Pen, place, spot, textRun } from "./pen.ts";
@@ -8,6 +8,8 @@ import { group, line, lettering, type Pen, place, spot, textRun } from "./pen.ts
  * foot of the drawing or from its right. All sizes in pixels of lettering; they do not scale.
  */
 export const FIGURE_SIZE = 14;
+/** A figure with a fraction, so that its smaller digits stay above 8 pt. */
+const FRACTION_SIZE = 16;
 const ARROW = 9;
 /** Under this the arrows stand outside and point inwards. */
 const ROOM_FOR_ARROWS = 34;
@@ -15,7 +17,9 @@ const TAIL = 16;
 /** Extension lines start this far off the outline and pass the dimension line by that much. */
 const OFF = 3;
 const PAST = 4;
+/** Baseline above the line: a stacked fraction reaches below its baseline and must not touch it. */
 const FIGURE_ABOVE = 5;
+const FRACTION_ABOVE = 7;
 const FIGURE_GAP = 7;
 const DOT = 1.6;
 
@@ -26,7 +30,17 @@ export interface Stretch {
   readonly from: number;
   readonly to: number;
   readonly length: Length;
+  /** How a length that nobody sets on a ruler is read: more closely, and a maximum rounded down. */
+  readonly read?: Reading;
 }
+
+/** Read on the hand's own ruler, or on a closer one where it falls between two marks. */
+export interface Reading {
+  readonly on: "ruler" | "closer";
+  readonly rounding: Rounding;
+}
+
+const ON_THE_RULER: Reading = { on: "ruler", rounding: "nearest" };
 
 /** The line that stretches are set on: a row above or below, or a column, whose figures are turned to read from the right. */
 export interface DimensionLine {
@@ -46,14 +60,34 @@ export interface Dimensions {
   readonly after: number;
 }
 
-/** A length on the hand's ruler as runs: `≈` first where it is not exact, a true minus, a stacked fraction. */
-export function figureRuns(length: Length, ruler: Ruler): Run[] {
-  const figure = figureOf(length, ruler);
+const CLOSER: Readonly<Record<Ruler["unit"], Ruler>> = {
+  in: { unit: "in", graduation: inch(1, 64) },
+  mm: { unit: "mm", graduation: mm(0.1) },
+};
+
+/**
+ * A length on the hand's ruler as runs: `≈` first where it is not exact, a true minus, a stacked
+ * fraction. `pixel` is what sizes are counted in.
+ */
+export function figureRuns(
+  length: Length,
+  pen: Pick<Pen, "ruler" | "pixel">,
+  read: Reading = ON_THE_RULER,
+): Run[] {
+  const own = figureOf(length, pen.ruler, read.rounding);
+  const closer = read.on === "closer" && own.approximate;
+  const figure = closer ? figureOf(length, CLOSER[pen.ruler.unit], read.rounding) : own;
   const sign = `${figure.approximate ? "≈ " : ""}${figure.negative ? "−" : ""}`;
   const whole = figure.decimals === "" ? figure.whole : `${figure.whole}.${figure.decimals}`;
   return [
     ...(sign === "" ? [] : [textRun(sign)]),
-    { kind: "fraction", whole, numerator: figure.numerator, denominator: figure.denominator },
+    {
+      kind: "fraction",
+      whole,
+      numerator: figure.numerator,
+      denominator: figure.denominator,
+      ...(figure.numerator === "" ? {} : { size: place(FRACTION_SIZE * pen.pixel) }),
+    },
   ];
 }
 
@@ -70,7 +104,7 @@ interface Set {
 export function dimension(pen: Pen, on: DimensionLine, stretches: readonly Stretch[]): Dimensions {
   const px = (count: number): number => count * pen.pixel;
   const sets = stretches.map((stretch): Set => {
-    const runs = figureRuns(stretch.length, pen.ruler);
+    const runs = figureRuns(stretch.length, pen, stretch.read);
     const size = place(px(FIGURE_SIZE));
     return {
       stretch,
@@ -186,7 +220,8 @@ const dot = (pen: Pen, on: DimensionLine, at: number): Mark => ({
 
 /** Above its line, or left of it and turned to read from the right; the ground behind it is cleared. */
 function figureMark(pen: Pen, on: DimensionLine, set: Set, centre: number): Mark {
-  const base = on.at - FIGURE_ABOVE * pen.pixel;
+  const stacked = set.runs.some((run) => run.kind === "fraction" && run.numerator !== "");
+  const base = on.at - (stacked ? FRACTION_ABOVE : FIGURE_ABOVE) * pen.pixel;
   return on.along === "x"
     ? lettering(pen, centre, base, set.runs, { size: FIGURE_SIZE, halo: true })
     : lettering(pen, base, centre, set.runs, { size: FIGURE_SIZE, halo: true, degrees: -90 });

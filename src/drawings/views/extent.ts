@@ -1,8 +1,8 @@
 import type { Point } from "../../geometry/index.ts";
-import { add, fromReal, type Length, subtract, ZERO } from "../../lengths/index.ts";
+import { add, fromReal, type Length, subtract } from "../../lengths/index.ts";
 import { FRACTION_DOWN, FRACTION_UP, widthOfRuns } from "../figures.ts";
 import type { Drawing, Mark, MeasureText } from "../marks.ts";
-import type { Rect } from "./shapes.ts";
+import { aroundAll, type Rect } from "./shapes.ts";
 
 /** How far text reaches above and below its baseline, as a share of its size: the larger of a letter's and a stacked fraction's. */
 const TEXT_UP = FRACTION_UP;
@@ -43,25 +43,14 @@ const joined = (a: Rect, b: Rect): Rect => ({
   bottom: Math.max(a.bottom, b.bottom),
 });
 
-function around(points: readonly Point[]): Rect {
-  let { left, top, right, bottom } = NOTHING;
-  for (const point of points) {
-    if (point.x < left) left = point.x;
-    if (point.x > right) right = point.x;
-    if (point.y < top) top = point.y;
-    if (point.y > bottom) bottom = point.y;
-  }
-  return { left, top, right, bottom };
-}
-
 /** The box that holds one mark; text by its measure, a line without its own width. */
 export function extentOf(mark: Mark, measure: MeasureText): Rect {
   switch (mark.kind) {
     case "line":
-      return around([mark.from, mark.to]);
+      return aroundAll([mark.from, mark.to]);
     case "polyline":
     case "area":
-      return around(mark.points);
+      return aroundAll(mark.points);
     case "circle":
       return {
         left: mark.centre.x - mark.radius,
@@ -72,12 +61,12 @@ export function extentOf(mark: Mark, measure: MeasureText): Rect {
     case "arrowhead": {
       const turn = (mark.degrees * Math.PI) / 180;
       const back = { x: mark.at.x - mark.size * Math.cos(turn), y: mark.at.y - mark.size * Math.sin(turn) };
-      return joined(around([mark.at]), { left: back.x, right: back.x, top: back.y, bottom: back.y });
+      return joined(aroundAll([mark.at]), { left: back.x, right: back.x, top: back.y, bottom: back.y });
     }
     case "text":
       return turnedBox(mark.at, textBox(mark, measure), mark.degrees ?? 0);
     case "picture": {
-      if (mark.clip) return around(mark.clip);
+      if (mark.clip) return aroundAll(mark.clip);
       const [halfWidth, halfHeight] = [mark.width / 2, mark.height / 2];
       const box = { left: -halfWidth, right: halfWidth, top: -halfHeight, bottom: halfHeight };
       const centre = {
@@ -142,6 +131,3 @@ export function fitted(
     origin,
   };
 }
-
-/** The corner from which a drawing without any shift counts. */
-export const NO_SHIFT: Point = { x: ZERO, y: ZERO };

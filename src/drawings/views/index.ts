@@ -1,5 +1,5 @@
 export { type BackOptions, type BackWords, backView } from "./back.ts";
-export { figureRuns } from "./dimension.ts";
+export { figureRuns, type Reading } from "./dimension.ts";
 export { extentOf, extentOfAll } from "./extent.ts";
 export { fitScale, type Room } from "./fit.ts";
 export { type FrontOptions, frontView } from "./front.ts";

@@ -8,8 +8,8 @@ const ROW = 20;
 /** From the section's inner end, in pixels to the left. */
 const NUMBER_AT = 50;
 const LINE_FROM = 44;
-const ELBOW = 34;
-const STRAIGHTEN = 4;
+const ELBOW = 36;
+const STRAIGHTEN = 10;
 const DOT = 2;
 
 /** A number for each layer in a column at the left, its leader ending in a dot on the layer. `inner` is where the section breaks off. */

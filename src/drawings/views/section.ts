@@ -3,7 +3,7 @@ import type { RealPoint } from "../../geometry/index.ts";
 import type { Length } from "../../lengths/index.ts";
 import type { Drawing, Mark } from "../marks.ts";
 import { type Shortened, shorten } from "./breaks.ts";
-import { dimension, extensionLines } from "./dimension.ts";
+import { dimension, extensionLines, type Stretch } from "./dimension.ts";
 import { fitted } from "./extent.ts";
 import { type Layer, layersOf, type Mount } from "./layers.ts";
 import { isFloated } from "./layout.ts";
@@ -45,7 +45,7 @@ const MARGIN = 8;
 const BESIDE_STACK = 66 + 2 * MARGIN;
 const LEAST_SPAN = 44;
 /** A print drawn thinner than this would be lost beside the boards' outlines; thin sections are drawn solid (ISO 128-3). */
-const THINNEST = 2;
+const THINNEST = 3.6;
 const BREAK_HALF = 5;
 
 /** Where everything lies: x from the lowest mat's edge at its back towards the outer edge, y down from the topmost face. */
@@ -248,15 +248,36 @@ function dimensionMarks(
   const coverLine =
     cover === undefined || cover === 0 || stack.floated
       ? []
-      : [row(pen, bottom + px(BELOW.cover), outline, "cover-foot", edge, map(stack.print?.end ?? 0), cover)];
+      : [
+          row(pen, bottom + px(BELOW.cover), outline, {
+            name: "cover-foot",
+            from: edge,
+            to: map(stack.print?.end ?? 0),
+            length: cover,
+            read: { on: "closer", rounding: "down" },
+          }),
+        ];
   const borderAt = bottom + px(coverLine.length > 0 ? BELOW.border : BELOW.cover);
-  const borderLine = row(pen, borderAt, outline, "border-foot", edge, map(stack.outer), lowest.borders.foot);
+  const borderLine = row(pen, borderAt, outline, {
+    name: "border-foot",
+    from: edge,
+    to: map(stack.outer),
+    length: lowest.borders.foot,
+  });
   const top = Math.min(...stack.mats.map((mat) => mat.top));
   const reveals = composition.mats.flatMap((mat, index) => {
     const [lower, upper] = [stack.mats[index - 1], stack.mats[index]];
     if (!lower || !upper || mat.revealAsCut === null) return [];
     const at = top - px(ABOVE_STACK + (index - 1) * 24);
-    return [row(pen, at, upper.bottom, `reveal-${index}`, map(lower.face), map(upper.back), mat.revealAsCut)];
+    return [
+      row(pen, at, upper.bottom, {
+        name: `reveal-${index}`,
+        from: map(lower.face),
+        to: map(upper.back),
+        length: mat.revealAsCut,
+        read: { on: "closer", rounding: "nearest" },
+      }),
+    ];
   });
   return [
     group("extension-lines", [
@@ -267,7 +288,7 @@ function dimensionMarks(
   ];
 }
 
-function row(pen: Pen, at: number, outline: number, name: string, from: number, to: number, length: Length) {
+function row(pen: Pen, at: number, outline: number, stretch: Stretch) {
   const on = { along: "x", at, outline } as const;
-  return { on, set: dimension(pen, on, [{ name, from, to, length }]) };
+  return { on, set: dimension(pen, on, [stretch]) };
 }

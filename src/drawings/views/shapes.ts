@@ -33,6 +33,18 @@ export const contains = (outer: Rect, inner: Rect): boolean =>
   inner.top >= outer.top &&
   inner.bottom <= outer.bottom;
 
+/** The upright rectangle round points; `left` past `right` where there are none. */
+export function aroundAll(points: readonly RealPoint[]): Rect {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
+  }
+  return { left, top, right, bottom };
+}
+
 interface Edge {
   readonly inside: (point: RealPoint) => boolean;
   readonly cross: (a: RealPoint, b: RealPoint) => RealPoint;

@@ -58,7 +58,8 @@ export const WEIGHTS: Readonly<Record<Weight, string>> = {
 export const ARROW_SLENDERNESS = 2.8;
 
 const SHADE = 0.26;
-const HALO = 1.3;
+/** Both sides together, in millimetres. */
+const HALO = 0.8;
 const FACE = "'Source Sans 3','Source Sans Pro','Noto Sans',sans-serif";
 
 /** The rules of the style sheet, for the kinds that a drawing uses and no other. */

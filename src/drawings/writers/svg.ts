@@ -1,6 +1,6 @@
 import type { Point } from "../../geometry/index.ts";
 import { add, type Length, TICKS_PER_MILLIMETRE, ZERO } from "../../lengths/index.ts";
-import { type SetRun, setRun } from "../figures.ts";
+import { type SetRun, type SetText, setRun } from "../figures.ts";
 import { estimateText } from "../lettering.ts";
 import type { Drawing, Fill, LineKind, Mark, MeasureText, Weight } from "../marks.ts";
 import { plainText, WriterRefusal } from "./refusal.ts";
@@ -131,11 +131,19 @@ function arrowhead(writing: Writing, mark: Extract<Mark, { kind: "arrowhead" }>)
 }
 
 function textGroup(writing: Writing, mark: Extract<Mark, { kind: "text" }>): string {
-  const runs = mark.runs.map((run) => setRun(run, mark.size, mark.weight, writing.measure));
-  const width = runs.reduce((sum, run) => add(sum, run.width), ZERO);
-  const start = mark.anchor === "start" ? 0 : mark.anchor === "middle" ? width / 2 : width;
   const turn = mark.degrees === undefined || mark.degrees === 0 ? "" : ` rotate(${mark.degrees})`;
   const style = `${mark.halo === true ? " halo" : ""}${mark.onInk === true ? " on-ink" : ""}`;
+  const runs = mark.runs.map((run) => setRun(run, mark.size, mark.weight, writing.measure));
+  const plain = runs.flatMap((run) => (run.bar === null ? run.texts : []));
+  const [first] = plain;
+  if (first && plain.length === 1 && runs.length === 1) {
+    // One plain text: whoever sets it knows its true width better than an estimate.
+    const place = `transform="translate(${pair(mark.at)})${turn}"`;
+    const anchor = mark.anchor === "start" ? "" : ` text-anchor="${mark.anchor}"`;
+    return textPart(writing, first, `${anchor} ${place}`, style);
+  }
+  const width = runs.reduce((sum, run) => add(sum, run.width), ZERO);
+  const start = mark.anchor === "start" ? 0 : mark.anchor === "middle" ? width / 2 : width;
   let x = ZERO;
   const parts = runs.map((run) => {
     const set = setRunText(writing, run, x, style);
@@ -149,13 +157,16 @@ function textGroup(writing: Writing, mark: Extract<Mark, { kind: "text" }>): str
   return `<g${label} transform="translate(${pair(mark.at)})${turn}${shift}">${parts.join("")}</g>`;
 }
 
+function textPart(writing: Writing, part: SetText, attributes: string, style: string): string {
+  writing.weights.add(part.weight);
+  return `<text class="${part.weight}${style}"${attributes} font-size="${millimetres(part.size)}" xml:space="preserve">${escaped(part.text)}</text>`;
+}
+
 function setRunText(writing: Writing, run: SetRun, x: Length, style: string): string {
   const texts = run.texts.map((part) => {
-    writing.weights.add(part.weight);
-    const up = part.up === 0 ? "" : ` y="${millimetres(-part.up)}"`;
     const along = add(x, part.x);
-    const at = `${along === 0 ? "" : ` x="${millimetres(along)}"`}${up}`;
-    return `<text class="${part.weight}${style}"${at} font-size="${millimetres(part.size)}" xml:space="preserve">${escaped(part.text)}</text>`;
+    const up = part.up === 0 ? "" : ` y="${millimetres(-part.up)}"`;
+    return textPart(writing, part, `${along === 0 ? "" : ` x="${millimetres(along)}"`}${up}`, style);
   });
   if (run.bar === null) return texts.join("");
   const { bar } = run;
