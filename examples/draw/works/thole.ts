@@ -28,7 +28,7 @@ const half = (panel: 0 | 1): ExampleWork => ({
   sheet: [240, 310],
   image: area(35, 36, 170, 230),
   brushed: { deepest: 7, spots: 44, kind: "brushed" },
-  design: { ...habit, window: { show: "overlap", overlap: "3" }, outer: { width: "300", height: "400" } },
+  design: { ...habit, window: brushMarks, outer: { width: "300", height: "400" } },
 });
 
 export const thole: readonly ExampleWork[] = [
