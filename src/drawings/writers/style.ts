@@ -54,9 +54,6 @@ export const WEIGHTS: Readonly<Record<Weight, string>> = {
   italic: "font-style:italic",
 };
 
-/** The length of an arrowhead by its whole width: filled, 20 degrees (ISO 129-1 leaves 15 to 90). */
-export const ARROW_SLENDERNESS = 2.8;
-
 const SHADE = 0.26;
 /** Both sides together, in millimetres. */
 const HALO = 0.8;

@@ -3,8 +3,9 @@ import { add, type Length, TICKS_PER_MILLIMETRE, ZERO } from "../../lengths/inde
 import { type SetRun, type SetText, setRun } from "../figures.ts";
 import { estimateText } from "../lettering.ts";
 import type { Drawing, Fill, LineKind, Mark, MeasureText, Weight } from "../marks.ts";
+import { arrowCorners } from "./arrow.ts";
 import { plainText, WriterRefusal } from "./refusal.ts";
-import { ARROW_SLENDERNESS, hatchPatterns, styleSheet } from "./style.ts";
+import { hatchPatterns, styleSheet } from "./style.ts";
 
 export interface SvgOptions {
   /** Said to a reader that does not see it. */
@@ -69,7 +70,7 @@ function markText(writing: Writing, mark: Mark): string {
       return `<circle${classes(writing, mark.fill, mark.line)} ${at}/>`;
     }
     case "arrowhead":
-      return arrowhead(writing, mark);
+      return path(writing, `M${arrowCorners(mark).map(pair).join("L")}Z`, "ink", null);
     case "text":
       return textGroup(writing, mark);
     case "picture":
@@ -117,17 +118,6 @@ function classes(writing: Writing, fill: Fill, line: LineKind | null): string {
     names.push(line);
   }
   return names.length === 0 ? "" : ` class="${names.join(" ")}"`;
-}
-
-function arrowhead(writing: Writing, mark: Extract<Mark, { kind: "arrowhead" }>): string {
-  const turn = (mark.degrees * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  const half = mark.size / ARROW_SLENDERNESS / 2;
-  const back = (way: number) => ({
-    x: mark.at.x - mark.size * cos - way * half * sin,
-    y: mark.at.y - mark.size * sin + way * half * cos,
-  });
-  return path(writing, `M${pair(mark.at)}L${pair(back(1))}L${pair(back(-1))}Z`, "ink", null);
 }
 
 function textGroup(writing: Writing, mark: Extract<Mark, { kind: "text" }>): string {
