@@ -1,7 +1,15 @@
-export { composeFrom, composeJson, composeResult, compositionJson, lengthsOn, problemJson } from "./compose-json.ts";
+export {
+  composeFrom,
+  composeJson,
+  composeResult,
+  compositionJson,
+  lengthsOn,
+  problemJson,
+} from "./compose-json.ts";
 export { DEFAULT_BOARD, DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 export type { Problem, Wanted } from "./problem.ts";
 export { practiceFor, readDesign } from "./read-design.ts";
 export { readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
+export { DEFAULT_STOCK, readStock, type Stock, type StockBoard } from "./stock.ts";
 export { type Read, validate } from "./validate.ts";

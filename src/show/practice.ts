@@ -29,6 +29,8 @@ export interface Practice {
   /** How far the cut runs past the line at both ends. */
   readonly overrun: Length;
   readonly squaringTrim: Length;
+  /** The board that prints are mounted on, as it is called in the rack. */
+  readonly mount: string;
   readonly paper: "a4" | "letter";
   readonly language: "en-US" | "en-GB";
   readonly studio: string;
@@ -62,6 +64,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     // Exhibit-preparation handbook, "Mounting artwork or documents": about 3/16 in (4 to 5 mm) past the crossing.
     overrun: inch(3, 16),
     squaringTrim: inch(1, 8),
+    mount: DEFAULT_BOARD,
     paper: "letter",
     language: "en-US",
     studio: "",
@@ -87,6 +90,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     hand: "right",
     overrun: mm(4.5),
     squaringTrim: mm(3),
+    mount: DEFAULT_BOARD,
     paper: "a4",
     language: "en-US",
     studio: "",

@@ -48,6 +48,7 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     hand: document.hand ?? base.hand,
     overrun: reader.lengthOr("overrun", document.overrun, base.overrun),
     squaringTrim: reader.lengthOr("squaringTrim", document.squaringTrim, base.squaringTrim),
+    mount: document.mount ?? base.mount,
     paper: document.paper ?? base.paper,
     language: document.language ?? base.language,
     studio: document.studio ?? base.studio,

@@ -128,6 +128,8 @@ export const practiceDocument = z.object({
   hand: z.optional(z.enum(["right", "left"])),
   overrun: z.optional(length),
   squaringTrim: z.optional(length),
+  /** The board that prints are mounted on. */
+  mount: z.optional(z.string()),
   paper: z.optional(z.enum(["a4", "letter"])),
   language: z.optional(z.enum(["en-US", "en-GB"])),
   studio: z.optional(z.string()),

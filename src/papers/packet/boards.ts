@@ -1,0 +1,69 @@
+import type { Size } from "../../geometry/index.ts";
+import { type Length, subtract, times } from "../../lengths/index.ts";
+import {
+  type CuttingJob,
+  type CuttingPlan,
+  type PieceWanted,
+  planCutting,
+  type PlanOptions,
+} from "../../plans/cutting/index.ts";
+import type { Practice, Stock } from "../../show/index.ts";
+import type { ComposedWork } from "./works.ts";
+
+/** What a piece of a job is for: a mat of a work, or what the work is mounted on (`mat` null). */
+export interface PieceUse {
+  /** Place of the work among the composed works. */
+  readonly work: number;
+  readonly mat: number | null;
+}
+
+/** One board's job with its plan. `uses` runs beside the job's pieces. */
+export interface PlannedBoard {
+  readonly board: string;
+  readonly job: CuttingJob;
+  readonly uses: readonly PieceUse[];
+  readonly plan: CuttingPlan;
+}
+
+/** All blanks of a list, one job and plan for each board, in the order in which the boards are first needed. */
+export function planBoards(
+  works: readonly ComposedWork[],
+  practice: Practice,
+  stock: Stock,
+  options: PlanOptions,
+): readonly PlannedBoard[] {
+  const wanted = new Map<string, { piece: PieceWanted; use: PieceUse }[]>();
+  const want = (board: string, piece: PieceWanted, use: PieceUse): void => {
+    wanted.set(board, [...(wanted.get(board) ?? []), { piece, use }]);
+  };
+  for (const [index, { work, composition, stopped, quantity }] of works.entries()) {
+    if (stopped) continue;
+    const { outer, design } = composition;
+    const base = { name: work.title, ...outer, count: quantity, turns: true };
+    for (const [mat, rule] of design.mats.entries()) {
+      const opening = composition.mats[mat]?.back;
+      const window = opening === undefined ? null : squared(opening, practice.squaringTrim);
+      want(rule.board, { ...base, window }, { work: index, mat });
+    }
+    want(practice.mount, { ...base, window: null }, { work: index, mat: null });
+  }
+  return [...wanted].map(([board, entries]) => {
+    const job: CuttingJob = {
+      sheets: stock.sheets.filter((sheet) => sheet.board === null || sheet.board === board),
+      pieces: entries.map(({ piece }) => piece),
+      dropOuts: true,
+      kerf: 0 as Length,
+      least: stock.least,
+      longestCut: stock.longestCut,
+      tight: practice.squaringTrim,
+    };
+    return { board, job, uses: entries.map(({ use }) => use), plan: planCutting(job, options) };
+  });
+}
+
+/** What falls out of a window as square-edged board; null when nothing is left of it. */
+function squared(opening: Size, trim: Length): Size | null {
+  const width = subtract(opening.width, times(trim, 2));
+  const height = subtract(opening.height, times(trim, 2));
+  return width > 0 && height > 0 ? { width, height } : null;
+}

@@ -1,0 +1,48 @@
+import { type Composition, compose, isStopped } from "../../assembly/index.ts";
+import { type PracticeDocument, type Problem, readDesign, type WorkDocument } from "../../show/index.ts";
+
+/** One line of a list, or one work of a show, with the row that a person would look for it in. */
+export interface ListedWork {
+  readonly row: number;
+  readonly work: WorkDocument;
+}
+
+export interface ComposedWork extends ListedWork {
+  readonly composition: Composition;
+  /** It cannot be made as asked: it is listed, but gets no board. */
+  readonly stopped: boolean;
+  readonly quantity: number;
+}
+
+export interface RowProblem {
+  readonly row: number;
+  readonly problem: Problem;
+}
+
+/** Composes every work of a list; what cannot be read is listed by its row and left out, the rest goes on. */
+export function composeWorks(
+  listed: readonly ListedWork[],
+  practice: PracticeDocument,
+): { readonly works: readonly ComposedWork[]; readonly problems: readonly RowProblem[] } {
+  const works: ComposedWork[] = [];
+  const problems: RowProblem[] = [];
+  for (const { row, work } of listed) {
+    const design = readDesign(work.design, practice);
+    if (!design.ok) {
+      problems.push(...design.problems.map((problem) => ({ row, problem })));
+      continue;
+    }
+    const quantity = work.quantity ?? 1;
+    if (!(Number.isInteger(quantity) && quantity >= 1 && quantity <= MOST_ALIKE)) {
+      const wanted = { kind: "number", above: 0, to: MOST_ALIKE, what: "count" } as const;
+      problems.push({ row, problem: { field: "quantity", found: String(quantity), wanted } });
+      continue;
+    }
+    const composition = compose(design.value);
+    works.push({ row, work, composition, stopped: isStopped(composition), quantity });
+  }
+  return { works, problems };
+}
+
+/** Of one work, as many as anyone cuts in one go. */
+const MOST_ALIKE = 1000;
