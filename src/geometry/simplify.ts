@@ -19,8 +19,13 @@ export function simplified<P extends RealPoint>(outline: readonly P[], tolerance
     const before = kept.size;
     for (const edge of new Set(meeting)) {
       const gap = edges[edge];
-      const far = gap && farthest(outline, gap[0], gap[1]);
-      if (far) kept.add(far.place);
+      if (gap === undefined) continue;
+      const far = farthest(outline, gap[0], gap[1]);
+      if (far === null) continue;
+      kept.add(far.place);
+      // A point that is taken back moves the edge: what was near the long edge need not be near the two.
+      keepFar(outline, gap[0], far.at, tolerance, kept);
+      keepFar(outline, far.at, gap[1], tolerance, kept);
     }
     // Each round takes points back, and all of them together are the outline itself, which is simple.
     if (kept.size === before) return pick(outline, kept);
