@@ -1,0 +1,12 @@
+export { BOUNDS } from "./bounds.ts";
+export { type Column, COLUMNS } from "./columns.ts";
+export type { Separator } from "./delimited.ts";
+export type * from "./dimensions/records.ts";
+export type { UnknownColumn } from "./layout.ts";
+export { type ListedWork, listToWorks, type ListRead } from "./list-to-works.ts";
+export type * from "./records.ts";
+export type { ListOptions } from "./row-to-work.ts";
+export { readTable } from "./table.ts";
+export { type TableOut, worksToTable } from "./works-to-table.ts";
+export { type CsvOptions, writeCsv } from "./write-csv.ts";
+export { type WorksheetOut, writeXlsx } from "./write-xlsx.ts";
