@@ -28,7 +28,8 @@ function packagesFit() {
   const held = JSON.parse(readFileSync(installed, "utf8")).packages;
   return Object.entries(wanted).every(
     ([path, { version, optional }]) =>
-      path === "" || (path in held ? held[path].version === version && existsSync(join(root, path)) : optional === true),
+      path === "" ||
+      (path in held ? held[path].version === version && existsSync(join(root, path)) : optional === true),
   );
 }
 
@@ -45,7 +46,9 @@ export function ensurePackages() {
       ? spawnSync(process.execPath, [npm, ...list], { cwd: root, stdio: ["ignore", 2, 2] })
       : spawnSync("npm", list, { cwd: root, stdio: ["ignore", 2, 2], shell: process.platform === "win32" });
   if (status !== 0) {
-    giveUp(`the packages could not be installed (${error?.message ?? `npm ended with ${status}`}); see what npm said above.`);
+    giveUp(
+      `the packages could not be installed (${error?.message ?? `npm ended with ${status}`}); see what npm said above.`,
+    );
   }
 }
 
@@ -83,16 +86,17 @@ async function drivers() {
 
 const isRoot = () => process.getuid?.() === 0;
 
+const apt = (...list) =>
+  spawnSync("apt-get", list, {
+    stdio: ["ignore", 2, 2],
+    env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+    timeout: 300_000,
+  }).status === 0;
+
 /** Debian's package, where this user may install one. Whether it went in. */
 export function installPackage(name) {
   if (!isRoot() || !existsSync("/usr/bin/apt-get")) return false;
   console.error(`Installing the system's package ${name} …`);
-  const apt = (...list) =>
-    spawnSync("apt-get", list, {
-      stdio: ["ignore", 2, 2],
-      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
-      timeout: 300_000,
-    }).status === 0;
   return apt("update", "-q") && apt("install", "-y", "-q", "--no-install-recommends", name);
 }
 
@@ -106,7 +110,10 @@ export async function ensureBrowser() {
   if (named) {
     return works(named)
       ? { path: named }
-      : { path: null, why: `CHROMIUM_PATH names ${named}, which does not run: correct it, or unset it to have one found` };
+      : {
+          path: null,
+          why: `CHROMIUM_PATH names ${named}, which does not run: correct it, or unset it to have one found`,
+        };
   }
   const there = firstInstalled();
   if (there) return { path: there };
@@ -115,7 +122,11 @@ export async function ensureBrowser() {
 
   console.error("Fetching a Chromium for the tests …");
   const driver = join(root, "node_modules", "playwright-core", "cli.js");
-  spawnSync(process.execPath, [driver, "install", "chromium"], { cwd: root, stdio: ["ignore", 2, 2], timeout: 240_000 });
+  spawnSync(process.execPath, [driver, "install", "chromium"], {
+    cwd: root,
+    stdio: ["ignore", 2, 2],
+    timeout: 240_000,
+  });
   if (works(own)) return { path: own };
   if (installPackage("chromium")) {
     const fresh = firstInstalled();

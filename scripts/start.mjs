@@ -16,7 +16,10 @@ function buildPage() {
   console.error("Building the page …");
   const vite = join(root, "node_modules", "vite", "bin", "vite.js");
   // Standard output is the server's: it holds the one line that says where the page is.
-  const { status } = spawnSync(process.execPath, [vite, "build", "--logLevel", "warn"], { cwd: root, stdio: ["ignore", 2, 2] });
+  const { status } = spawnSync(process.execPath, [vite, "build", "--logLevel", "warn"], {
+    cwd: root,
+    stdio: ["ignore", 2, 2],
+  });
   if (status !== 0) giveUp("the page could not be built; see what the builder said above.");
 }
 

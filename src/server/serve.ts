@@ -1,6 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { showDocument, validate } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import { createApp, type Example } from "./app.ts";
@@ -8,6 +7,7 @@ import { type Assets, readAssets } from "./assets.ts";
 import { hasScreen, openBrowser } from "./browser.ts";
 import { type Listening, listen } from "./listen.ts";
 import type { Papers } from "./papers.ts";
+import { projectFolder } from "./project.ts";
 
 export const USUAL_PORT = 4817;
 
@@ -40,7 +40,7 @@ export async function serve(options: ServeOptions): Promise<void> {
   const environment = process.env;
   const port = readPort(options.port ?? environment["MARGENT_PORT"] ?? String(USUAL_PORT));
   checkHome(options.home ?? environment["MARGENT_HOME"]);
-  const project = fileURLToPath(new URL("../../", import.meta.url));
+  const project = projectFolder();
 
   let listening: Listening | null = null;
   const app = createApp({
