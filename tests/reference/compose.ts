@@ -16,6 +16,12 @@ export interface Borders {
   readonly foot: Fraction;
 }
 
+/** One border and the sides that it is set for. */
+export interface Setting {
+  readonly at: Fraction;
+  readonly sides: readonly string[];
+}
+
 export interface ReferenceMat {
   readonly borders: Borders;
   readonly back: Pair;
@@ -24,8 +30,7 @@ export interface ReferenceMat {
   readonly slope: Fraction;
   /** The strip of the mat below that shows beside this one; null for the lowest. */
   readonly revealAsCut: Fraction | null;
-  /** Each different border and the sides that it is set for. */
-  readonly stops: ReadonlyMap<number, readonly string[]>;
+  readonly stops: readonly Setting[];
 }
 
 export interface Reference {
@@ -35,54 +40,63 @@ export interface Reference {
   readonly mats: readonly ReferenceMat[];
   readonly laid: Laid | null;
   readonly diagonal: number | null;
-  /** What cannot be made as asked, by name and side. */
+  /** What cannot be made as asked: each with the figure it is about. */
   readonly stopped: readonly string[];
+  /** What can be made and will be regretted, in the same form. */
+  readonly warned: readonly string[];
   /** How far this answer hangs on an order of steps that the rules leave open. */
   readonly open: boolean;
 }
 
 const SIDES = ["head", "left", "right", "foot"] as const;
 
-export function composeReference(design: Design): Reference {
+/** `leastBorder`, in millimetres, is the practice's own. */
+export function composeReference(design: Design, leastBorder: number): Reference {
   const read = (said: string | number): Fraction => readMillimetres(said, design.unit);
   const mark = read(design.graduation);
   const laying = layPrint(design, read, mark);
   const window = laying.window;
   const stopped: string[] = [];
-  if (window[0].sign() <= 0) stopped.push("window-gone:width");
-  if (window[1].sign() <= 0) stopped.push("window-gone:height");
+  const warned: string[] = [];
+  if (window[0].sign() <= 0) stopped.push("window-gone window.width");
+  if (window[1].sign() <= 0) stopped.push("window-gone window.height");
 
+  // The cover hangs on the window alone, so it is known even where no outer size serves.
+  const loose = laying.at([Fraction.zero, Fraction.zero]);
+  if (loose !== null && design.window.show !== "sheet") {
+    const hold = read(design.hold).plus(read(design.print?.sure ?? 0));
+    for (const side of SIDES) {
+      if (loose.cover[side].sign() < 0) stopped.push(`paper-ends cover.${side}`);
+      else if (loose.cover[side].below(hold)) stopped.push(`hold-short cover.${side}`);
+    }
+  }
+  const { open } = laying;
   const chosen = outerAndBorders(design.outer, design.lift ?? { rule: "none" }, window, design.unit, mark);
   if (chosen === null) {
-    return {
-      window,
-      outer: null,
-      mats: [],
-      laid: null,
-      diagonal: null,
-      stopped: [...stopped, "no-size"],
-      open: laying.open,
-    };
+    stopped.push("no-size outer");
+    return { window, outer: null, mats: [], laid: null, diagonal: null, stopped, warned, open };
   }
   const mats = matsFrom(design, chosen.outer, chosen.borders, read, mark);
   for (const [number, mat] of mats.entries()) {
     for (const side of SIDES) {
-      if (mat.borders[side].sign() < 0) stopped.push(`border-negative:${number}:${side}`);
+      const about = `mats.${number}.borders.${side}`;
+      if (mat.borders[side].sign() < 0) stopped.push(`border-negative ${about}`);
+      else if (mat.borders[side].below(Fraction.of(leastBorder))) warned.push(`border-small ${about}`);
     }
-    if (mat.revealAsCut !== null && mat.revealAsCut.sign() < 0) stopped.push(`reveal-gone:${number}`);
+    if (mat.revealAsCut === null) continue;
+    const asked = read(design.mats[number]?.reveal ?? 0);
+    const off = mat.revealAsCut.minus(asked);
+    if (mat.revealAsCut.sign() < 0) stopped.push(`reveal-gone mats.${number}.reveal`);
+    else if (offByAThird(off, asked)) warned.push(`reveal-off mats.${number}.reveal`);
   }
   const laid = laying.at([chosen.borders.left, chosen.borders.head]);
-  if (laid !== null && laid.cover !== null) {
-    const hold = read(design.hold).plus(read(design.print?.sure ?? 0));
-    for (const side of SIDES) {
-      if (laid.cover[side].sign() < 0) stopped.push(`paper-ends:${side}`);
-      else if (laid.cover[side].below(hold)) stopped.push(`hold-short:${side}`);
-    }
-  }
   const [width, height] = chosen.outer;
   const diagonal = Math.sqrt(width.times(width).plus(height.times(height)).toNumber());
-  return { window, outer: chosen.outer, mats, laid, diagonal, stopped, open: laying.open };
+  return { window, outer: chosen.outer, mats, laid, diagonal, stopped, warned, open };
 }
+
+const offByAThird = (off: Fraction, asked: Fraction): boolean =>
+  asked.below((off.sign() < 0 ? Fraction.zero.minus(off) : off).times(Fraction.of(3)));
 
 interface Chosen {
   readonly outer: Pair;
@@ -202,11 +216,12 @@ function insetOf(thickness: Fraction, bevel: number): Fraction {
   return Fraction.near(thickness.toNumber() / Math.tan((bevel * Math.PI) / 180));
 }
 
-function settings(borders: Borders): Map<number, string[]> {
-  const byBorder = new Map<number, string[]>();
-  for (const side of SIDES) {
-    const at = borders[side].toNumber();
-    byBorder.set(at, [...(byBorder.get(at) ?? []), side]);
-  }
-  return byBorder;
+function settings(borders: Borders): Setting[] {
+  const first = SIDES.filter(
+    (side, index) => !SIDES.slice(0, index).some((other) => borders[other].same(borders[side])),
+  );
+  return first.map((side) => ({
+    at: borders[side],
+    sides: SIDES.filter((other) => borders[other].same(borders[side])),
+  }));
 }

@@ -55,6 +55,12 @@ export class Fraction {
     return Fraction.of(this.top, this.bottom * 2n);
   }
 
+  /** The square root where it is a fraction itself, else null. */
+  root(): Fraction | null {
+    const [top, bottom] = [wholeRoot(this.top), wholeRoot(this.bottom)];
+    return top === null || bottom === null ? null : Fraction.of(top, bottom);
+  }
+
   /** Below nought, nought, above nought as -1, 0, 1. */
   sign(): number {
     return this.top < 0n ? -1 : this.top > 0n ? 1 : 0;
@@ -95,4 +101,12 @@ export class Fraction {
   static least(all: readonly Fraction[]): Fraction {
     return all.reduce((least, one) => (one.below(least) ? one : least));
   }
+}
+
+/** The root of a whole number that is a square, by Newton's steps from above; else null. */
+function wholeRoot(square: bigint): bigint | null {
+  if (square < 0n) return null;
+  let root = square + 1n;
+  for (let next = (root + 1n) / 2n; next < root; next = (root + square / root) / 2n) root = next;
+  return root * root === square ? root : null;
 }

@@ -14,9 +14,12 @@ export interface Laid {
   readonly corner: Pair;
   /** Degrees the sheet is turned, clockwise. */
   readonly turn: number;
-  /** Null where the whole sheet is shown. */
-  readonly cover: Covers | null;
-  readonly pockets: readonly Fraction[] | null;
+  /** Below nought where the opening reaches past the paper, as it does where the whole sheet is shown. */
+  readonly cover: Covers;
+  /** The sides on whose way out the turned paper ends first at an edge that it meets aslant. */
+  readonly aslant: readonly (keyof Covers)[];
+  /** Top left, top right, bottom left, bottom right. */
+  readonly pockets: readonly Fraction[];
 }
 
 export interface Laying {
@@ -61,18 +64,7 @@ export function layPrint(design: Design, read: Read, mark: Fraction): Laying {
 
   // The opening, told from the levelled image's own top-left corner.
   const lay = (across: Span, down: Span): ((corner: Pair) => Laid) => {
-    return (corner) =>
-      place(
-        sheet,
-        middle,
-        [image.width, image.height],
-        across,
-        down,
-        turn,
-        play,
-        corner,
-        shown.show !== "sheet",
-      );
+    return (corner) => place(sheet, middle, [image.width, image.height], across, down, turn, play, corner);
   };
   const whole = (across: Span, down: Span): Laying => ({
     window: [across.size, down.size],
@@ -104,7 +96,7 @@ export function layPrint(design: Design, read: Read, mark: Fraction): Laying {
       const down = margins(image.height, top, foot, mark);
       const shortOf = (a: Span, d: Span, names: readonly (keyof Covers)[]): boolean => {
         const cover = lay(a, d)([Fraction.zero, Fraction.zero]).cover;
-        return cover !== null && names.some((name) => cover[name].below(hold));
+        return names.some((name) => cover[name].below(hold));
       };
       // Each way by itself; on a turned sheet the one way's cover hangs a little on the other's size.
       const pickAcross = (d: Span): Span => choose(across, (a) => shortOf(a, d, ["left", "right"]));
@@ -143,7 +135,6 @@ function place(
   turn: number,
   play: Fraction,
   corner: Pair,
-  held: boolean,
 ): Laid {
   // The image's middle in the package.
   const at: Pair = [
@@ -168,8 +159,9 @@ function place(
     return {
       corner: [left, top],
       turn: 0,
-      cover: held ? cover : null,
-      pockets: held ? legs.map((leg) => hidden(leg, play)) : null,
+      cover,
+      aslant: [],
+      pockets: legs.map((leg) => hidden(leg, play)),
     };
   }
   return placeTurned(sheet, middle, at, across.size, down.size, turn, play, corner);
@@ -196,7 +188,7 @@ function placeTurned(
   const [sw, sh, mx, my] = [sheet[0], sheet[1], middle[0], middle[1]].map((x) => x.toNumber()) as Four;
   const [ax, ay, left, top] = [at[0], at[1], corner[0], corner[1]].map((x) => x.toNumber()) as Four;
   const [right, foot] = [left + width.toNumber(), top + height.toNumber()];
-  // From the package into the sheet's own axes, and along a level or plumb line out to the sheet's side.
+  // From the package into the sheet's own axes.
   const inSheet = (x: number, y: number): [number, number] => [
     mx + (x - ax) * cos + (y - ay) * sin,
     my - (x - ax) * sin + (y - ay) * cos,
@@ -207,17 +199,42 @@ function placeTurned(
     inSheet(left, foot),
     inSheet(right, foot),
   ];
-  const cover: Covers = {
-    left: Fraction.near(Math.min(tl[0], bl[0]) / cos),
-    right: Fraction.near(Math.min(sw - tr[0], sw - br[0]) / cos),
-    head: Fraction.near(Math.min(tl[1], tr[1]) / cos),
-    foot: Fraction.near(Math.min(sh - bl[1], sh - br[1]) / cos),
+  // From one corner of the opening out along a level or plumb line, to where the paper ends.
+  const out = ([x, y]: [number, number], dx: number, dy: number): number => {
+    const [ox, oy] = [dx * cos + dy * sin, dy * cos - dx * sin];
+    const sides = [
+      { away: x, pace: -ox },
+      { away: sw - x, pace: ox },
+      { away: y, pace: -oy },
+      { away: sh - y, pace: oy },
+    ];
+    const met = sides.filter(({ pace }) => pace > 0);
+    const own = met.reduce((first, side) => (side.pace > first.pace ? side : first));
+    // A corner that lies beside the paper meets no edge on its way: only its own side's line says how far off it is.
+    const beside = sides.some(({ away }) => away < 0);
+    return beside ? own.away / own.pace : Math.min(...met.map(({ away, pace }) => away / pace));
   };
+  const cover: Covers = {
+    left: Fraction.near(Math.min(out(tl, -1, 0), out(bl, -1, 0))),
+    right: Fraction.near(Math.min(out(tr, 1, 0), out(br, 1, 0))),
+    head: Fraction.near(Math.min(out(tl, 0, -1), out(tr, 0, -1))),
+    foot: Fraction.near(Math.min(out(bl, 0, 1), out(br, 0, 1))),
+  };
+  const square: Readonly<Record<keyof Covers, number>> = {
+    left: Math.min(tl[0], bl[0]) / cos,
+    right: Math.min(sw - tr[0], sw - br[0]) / cos,
+    head: Math.min(tl[1], tr[1]) / cos,
+    foot: Math.min(sh - bl[1], sh - br[1]) / cos,
+  };
+  const aslant = (["left", "right", "head", "foot"] as const).filter(
+    (side) => square[side] - cover[side].toNumber() > 1e-9,
+  );
   const legs = [tl[0] + tl[1], sw - tr[0] + tr[1], bl[0] + sh - bl[1], sw - br[0] + sh - br[1]];
   return {
     corner: [Fraction.near(ax - mx * cos + my * sin), Fraction.near(ay - mx * sin - my * cos)],
     turn,
     cover,
+    aslant,
     pockets: legs.map((leg) => hidden(Fraction.near(leg), play)),
   };
 }
