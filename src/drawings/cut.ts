@@ -46,8 +46,8 @@ export function cutDrawing(composition: Composition, mat: number, options: CutOp
   const { board } = on;
   const inside = isOpen(window) && contains(board, window);
   const drawn = aroundAll([...corners(board), ...corners(window), ...(sheet ?? [])]);
-  const strips = { board, window, paperTop: sheet ? aroundAll(sheet).top : Infinity };
-  const headAbove = needsRoomAbove(pen, strips);
+  const strips = { board, window, edges: sheet ? [aroundAll(sheet).top] : [] };
+  const headAbove = needsRoomAbove(pen, strips, options.words.head);
   const dimensions = borderDimensions(composition, chosen, pen, { on, window, drawn, headAbove });
   const drawing = fitted(
     [

@@ -63,7 +63,14 @@ const metric: Design = {
 };
 
 /** A ring of points about a rectangle, each moved in or out by a fixed pattern: a brushed or torn edge. */
-export function roughEdge(left: number, top: number, width: number, height: number, each: number, swing: number) {
+export function roughEdge(
+  left: number,
+  top: number,
+  width: number,
+  height: number,
+  each: number,
+  swing: number,
+) {
   const points: { x: ReturnType<typeof mm>; y: ReturnType<typeof mm> }[] = [];
   const wave = (index: number): number => swing * (Math.sin(index * 1.7) + 0.6 * Math.sin(index * 0.43 + 1));
   const at = (x: number, y: number): void => {

@@ -62,9 +62,10 @@ export function backMarks(
   const paper = sheet && thinned(sheet, FINEST * pen.pixel);
   // Figures and words stand clear of the board, and of paper or an opening that runs past it.
   const drawn = aroundAll([...corners(on.board), ...corners(window), ...(paper ?? [])]);
-  const paperTop = paper ? aroundAll(paper).top : Infinity;
-  const strips = { board: on.board, window, paperTop };
-  const headAbove = needsRoomAbove(pen, strips);
+  const others = composition.mats.map((each) => openingOf(composition, each, "back", on).top);
+  const edges = [...others, ...(paper ? [aroundAll(paper).top] : [])];
+  const strips = { board: on.board, window, edges };
+  const headAbove = needsRoomAbove(pen, strips, options.words.head);
   const dimensions = borderDimensions(composition, mat, pen, { on, window, drawn, headAbove });
   const words = handMarks(
     pen,

@@ -17,7 +17,7 @@ export interface BorderDimensions {
   readonly extensions: readonly Mark[];
   /** A group for each stretch: `border-head`, `window-width`, `outer-height` … */
   readonly stretches: readonly Mark[];
-  /** How far figures hang under the board at its right. */
+  /** How far figures at the right hang under all that is drawn; nought or less where they do not. */
   readonly below: number;
 }
 
@@ -76,12 +76,13 @@ export function borderDimensions(
       { name: "outer-width", from: board.left, to: board.right, length: width },
     ]),
   ];
-  // What overhangs the rows above at their right end pushes the columns out, so that no figure meets another.
-  const overhang = Math.max(...across.map(({ set }) => set.after));
-  const edge = Math.max(drawn.right, overhang > 0 ? board.right + overhang + px(CLEAR) : board.right);
-  const beside = (row: number): DimensionLine => ({ along: "y", at: edge + px(row), outline: board.right });
-  const down = [
-    dimensioned(pen, beside(BESIDE.chain), [
+  const column = (edge: number, row: number): DimensionLine => ({
+    along: "y",
+    at: edge + px(row),
+    outline: board.right,
+  });
+  const downFrom = (edge: number) => [
+    dimensioned(pen, column(edge, BESIDE.chain), [
       { name: "border-head", from: board.top, to: window.top, length: head },
       {
         name: "window-height",
@@ -91,14 +92,19 @@ export function borderDimensions(
       },
       { name: "border-foot", from: window.bottom, to: board.bottom, length: foot },
     ]),
-    dimensioned(pen, beside(BESIDE.whole), [
+    dimensioned(pen, column(edge, BESIDE.whole), [
       { name: "outer-height", from: board.top, to: board.bottom, length: height },
     ]),
   ];
+  const close = downFrom(drawn.right);
+  // Where a column rises above what is drawn and a row overhangs it at the right, the column moves out.
+  const rises = close.some(({ set }) => set.low < drawn.top);
+  const reach = Math.max(...across.map(({ set }) => set.high));
+  const down = rises && reach > drawn.right ? downFrom(reach + px(CLEAR)) : close;
   return {
     extensions: [...extensionLines(pen, across), ...extensionLines(pen, down)],
     stretches: [...across, ...down].flatMap(({ set }) => set.marks),
-    below: Math.max(...down.map(({ set }) => set.after)),
+    below: Math.max(...down.map(({ set }) => set.high)) - drawn.bottom,
   };
 }
 

@@ -55,9 +55,9 @@ export interface Dimensions {
   readonly marks: readonly Mark[];
   /** The places along the line from which an extension line must come. */
   readonly extensions: readonly number[];
-  /** How far figures and tails reach before the first stretch and after the last. */
-  readonly before: number;
-  readonly after: number;
+  /** From where to where lines and figures reach along the line. */
+  readonly low: number;
+  readonly high: number;
 }
 
 const CLOSER: Readonly<Record<Ruler["unit"], Ruler>> = {
@@ -116,21 +116,19 @@ export function dimension(pen: Pen, on: DimensionLine, stretches: readonly Stret
     };
   });
   const centres = figureCentres(pen, sets);
-  const start = Math.min(...sets.map((set) => set.low));
-  const end = Math.max(...sets.map((set) => set.high));
-  let [before, after] = [0, 0];
+  let [low, high] = [Infinity, -Infinity];
   const marks = sets.map((set, index) => {
     const centre = centres[index] ?? 0;
     const [reachLow, reachHigh] = lineEnds(pen, set, centre, sets[index - 1], sets[index + 1]);
-    before = Math.max(before, start - Math.min(reachLow, centre - set.width / 2));
-    after = Math.max(after, Math.max(reachHigh, centre + set.width / 2) - end);
+    low = Math.min(low, reachLow, centre - set.width / 2);
+    high = Math.max(high, reachHigh, centre + set.width / 2);
     return group(set.stretch.name, [
       along(on, reachLow, reachHigh),
       ...ends(pen, on, set, sets[index - 1], sets[index + 1]),
       figureMark(pen, on, set, centre),
     ]);
   });
-  return { marks, extensions: sets.flatMap((set) => [set.low, set.high]), before, after };
+  return { marks, extensions: sets.flatMap((set) => [set.low, set.high]), low, high };
 }
 
 /**

@@ -1,12 +1,12 @@
 import type { Mark } from "../marks.ts";
 import { lettering, line, type Pen, place, polyline, textRun } from "./pen.ts";
-import { heightOf, type Rect } from "./shapes.ts";
+import { type Rect, widthOf } from "./shapes.ts";
 
-/** Where HEAD may stand: the board, the window in it, and the paper's highest point. */
+/** Where HEAD may stand: the board, the window in it, and the heights of other edges that it must not touch. */
 export interface HeadRoom {
   readonly board: Rect;
   readonly window: Rect;
-  readonly paperTop: number;
+  readonly edges: readonly number[];
 }
 
 const SIZE = 14;
@@ -25,31 +25,39 @@ interface Strip {
   readonly bottom: number;
 }
 
-/** The wider free strip above the window: between the head edge and the paper, or the paper and the window. */
-function widerStrip({ board, window, paperTop }: HeadRoom): Strip {
+/** The widest free strip above the window: between the head edge, the paper's edge, other openings, the window. */
+function widestStrip({ board, window, edges }: HeadRoom): Strip {
   const bottom = Math.min(window.top, board.bottom);
-  if (paperTop <= board.top || paperTop >= bottom) return { top: board.top, bottom };
-  return paperTop - board.top >= bottom - paperTop
-    ? { top: board.top, bottom: paperTop }
-    : { top: paperTop, bottom };
+  const between = edges.filter((y) => y > board.top && y < bottom);
+  const all = [board.top, ...between, bottom].toSorted((first, second) => first - second);
+  let widest: Strip = { top: board.top, bottom: board.top };
+  for (const [index, top] of all.entries()) {
+    const next = all[index + 1];
+    if (next !== undefined && next - top > widest.bottom - widest.top) widest = { top, bottom: next };
+  }
+  return widest;
 }
 
 const roomIn = (strip: Strip): number => strip.bottom - strip.top;
 
-/** Whether no strip above the window is wide enough, so that HEAD has to stand above the board. */
-export const needsRoomAbove = (pen: Pen, room: HeadRoom): boolean =>
-  roomIn(widerStrip(room)) < LEAST_STRIP * pen.pixel || heightOf(room.board) <= 0;
+/** Arrow, gap and word side by side. */
+const markWidth = (pen: Pen, word: string): number =>
+  (ARROW_WIDTH + GAP) * pen.pixel + pen.measure(word, "bold", place(SIZE * pen.pixel));
 
-/** The arrow to the head and its word, in the wider free strip above the window, or above the board where there is none. */
+/** Whether no strip above the window is wide enough, so that HEAD has to stand above the board. */
+export const needsRoomAbove = (pen: Pen, room: HeadRoom, word: string): boolean =>
+  roomIn(widestStrip(room)) < LEAST_STRIP * pen.pixel ||
+  widthOf(room.board) < markWidth(pen, word) + 2 * GAP * pen.pixel;
+
+/** The arrow to the head and its word, in the widest free strip above the window, or above the board where there is none. */
 export function headMark(pen: Pen, room: HeadRoom, word: string): Mark[] {
   const px = (count: number): number => count * pen.pixel;
-  const strip = needsRoomAbove(pen, room)
+  const strip = needsRoomAbove(pen, room, word)
     ? { top: room.board.top - px(ROOM_ABOVE), bottom: room.board.top - px(2) }
-    : widerStrip(room);
+    : widestStrip(room);
   const middle = (strip.top + strip.bottom) / 2;
-  const wordWidth = pen.measure(word, "bold", place(px(SIZE)));
   const centre = (room.board.left + room.board.right) / 2;
-  const left = centre - (px(ARROW_WIDTH + GAP) + wordWidth) / 2;
+  const left = centre - markWidth(pen, word) / 2;
   const shaft = left + px(ARROW_WIDTH / 2);
   const [top, bottom] = [middle - px(ARROW_HEIGHT / 2), middle + px(ARROW_HEIGHT / 2)];
   const barb = px(ARROW_WIDTH / 2);

@@ -1,13 +1,16 @@
 import type { Mark } from "../marks.ts";
-import { area, group, lettering, line, type Pen, place, textRun } from "./pen.ts";
+import { area, group, lettering, line, type Pen, place, spot, textRun } from "./pen.ts";
 import { corners, heightOf, isOpen, type Rect, widthOf } from "./shapes.ts";
 
 const LARGEST = 21;
 /** 8 pt: nothing is read below it. */
 const SMALLEST = 10.7;
 const CAPITAL = 0.66;
-/** Clear ground round the word, as a share of its size. */
-const AIR = 0.42;
+/** Clear ground at the word's ends, and above and below it, as shares of its size. */
+const AIR_ENDS = 0.42;
+const AIR_ABOVE = 0.27;
+/** How far inside a window's left edge a leader ends. */
+const LEADER_INSIDE = 10;
 /** How much of the window the clear field may take, either way. */
 const SHARE = 0.8;
 
@@ -29,8 +32,8 @@ export function outMarks(pen: Pen, window: Rect, board: Rect, word: string): Mar
 
 /** The word's field at a size: width and height before it is turned. */
 function fieldAt(pen: Pen, word: string, size: number): readonly [number, number] {
-  const air = 2 * AIR * size * pen.pixel;
-  return [pen.measure(word, "black", place(size * pen.pixel)) + air, CAPITAL * size * pen.pixel + air];
+  const em = size * pen.pixel;
+  return [pen.measure(word, "black", place(em)) + 2 * AIR_ENDS * em, (CAPITAL + 2 * AIR_ABOVE) * em];
 }
 
 function fitIn(pen: Pen, window: Rect, word: string): Fit | null {
@@ -62,21 +65,24 @@ function fieldMarks(pen: Pen, window: Rect, word: string, fit: Fit): Mark[] {
   ];
 }
 
-/** From the middle of the window out past the board's left edge, where nothing else stands. */
+/** From just inside the window out past the board's left edge, where nothing else stands. */
 function leaderMarks(pen: Pen, window: Rect, board: Rect, word: string): Mark[] {
   const px = (count: number): number => count * pen.pixel;
-  const centre = { x: (window.left + window.right) / 2, y: (window.top + window.bottom) / 2 };
+  const dot = {
+    x: window.left + Math.min(widthOf(window) / 2, px(LEADER_INSIDE)),
+    y: (window.top + window.bottom) / 2,
+  };
   const end = board.left - px(12);
   return [
     {
       kind: "circle",
-      centre: { x: place(centre.x), y: place(centre.y) },
+      centre: spot(dot.x, dot.y),
       radius: place(px(2)),
       fill: "ink",
       line: null,
     },
-    line(centre.x, centre.y, end, centre.y, "thin"),
-    lettering(pen, end - px(4), centre.y + px(4.5), [textRun(word)], {
+    line(dot.x, dot.y, end, dot.y, "thin"),
+    lettering(pen, end - px(4), dot.y + px(4.5), [textRun(word)], {
       size: 14,
       weight: "black",
       anchor: "end",

@@ -23,7 +23,7 @@ import {
 import { clipPolygon } from "./shapes.ts";
 
 export interface SectionOptions extends ViewOptions {
-  /** How many times the scale of the other views this one has; 4 where absent. It is said beside the drawing. */
+  /** How many times the scale of the other views this one has, said beside the drawing; where absent 4, or as much as the thinnest mat needs to be seen. */
   readonly times?: number;
   /** The widest the drawing may be: the border is broken where it would be wider. */
   readonly width?: Length;
@@ -47,6 +47,9 @@ const LEAST_SPAN = 44;
 /** A print drawn thinner than this would be lost beside the boards' outlines; thin sections are drawn solid (ISO 128-3). */
 const THINNEST = 3.6;
 const BREAK_HALF = 5;
+const LEAST_MAT = 5;
+const LEAST_TIMES = 4;
+const MOST_TIMES = 64;
 
 /** Where everything lies: x from the lowest mat's edge at its back towards the outer edge, y down from the topmost face. */
 interface Stack {
@@ -70,7 +73,7 @@ interface Stack {
  */
 export function sectionView(composition: Composition, options: SectionOptions): SectionView {
   const pen = penFor(options);
-  const times = options.times ?? 4;
+  const times = options.times ?? timesFor(composition, options.scale, pen);
   const scale = scaleOf(options.scale * times);
   const layers = layersOf(composition, options.mount);
   const stack = stackOf(composition, pen, scale, layers);
@@ -83,6 +86,14 @@ export function sectionView(composition: Composition, options: SectionOptions): 
   );
   const { width, height, marks } = drawing;
   return { width, height, marks, layers, times, broken: short.breaks.length > 0 };
+}
+
+/** Four times, or doubled until the thinnest mat is seen between its outlines. */
+function timesFor(composition: Composition, scale: number, pen: Pen): number {
+  const thinnest = Math.min(...composition.mats.map((mat) => mat.thickness));
+  let times = LEAST_TIMES;
+  while (times < MOST_TIMES && thinnest * scale * times < LEAST_MAT * pen.pixel) times *= 2;
+  return times;
 }
 
 const placesOf = (stack: Stack): number[] => [
@@ -229,7 +240,7 @@ function leaderTargets(pen: Pen, stack: Stack, map: (x: number) => number): Real
   ];
 }
 
-const BELOW = { cover: 30, border: 56 };
+const BELOW = { cover: 34, border: 62 };
 const ABOVE_STACK = 14;
 
 function dimensionMarks(
