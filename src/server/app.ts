@@ -1,7 +1,6 @@
 import { zipSync } from "fflate";
 import { type Context, Hono } from "hono";
-import { foundText } from "../show/problem.ts";
-import type { ShowDocument } from "../show/index.ts";
+import { foundText, type ShowDocument } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import type { Asset, Assets } from "./assets.ts";
 import { atMost, readAsked } from "./body.ts";

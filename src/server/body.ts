@@ -1,7 +1,6 @@
 import { bodyLimit } from "hono/body-limit";
 import type { Context, MiddlewareHandler } from "hono";
-import { foundText } from "../show/problem.ts";
-import { type ShowDocument, showDocument, validate } from "../show/index.ts";
+import { foundText, type ShowDocument, showDocument, validate } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
 

@@ -1,8 +1,6 @@
 import type { Context } from "hono";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
-import { type Problem, problemJson } from "../show/index.ts";
-
-type ProblemJson = ReturnType<typeof problemJson>;
+import { type Problem, type ProblemJson, problemJson } from "../show/index.ts";
 
 /** Why there is no result, in the one shape that every refusal has. */
 export function refusal(

@@ -4,10 +4,11 @@ export {
   composeResult,
   compositionJson,
   lengthsOn,
+  type ProblemJson,
   problemJson,
 } from "./compose-json.ts";
 export { DEFAULT_BOARD, DEFAULT_PRACTICE, type Practice } from "./practice.ts";
-export type { Problem, Wanted } from "./problem.ts";
+export { foundText, type Problem, type Wanted } from "./problem.ts";
 export { practiceFor, readDesign } from "./read-design.ts";
 export { readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
