@@ -37,7 +37,7 @@ export interface Figure {
 export function figureOf(length: Length, ruler: Ruler, rounding: Rounding = "nearest"): Figure {
   const rounded = toGraduation(length, ruler.graduation, rounding);
   const parts = fractionParts(rounded, ruler) ?? decimalParts(rounded, ruler.unit);
-  return { ...parts, approximate: parts.approximate || rounded !== length };
+  return rounded === length || parts.approximate ? parts : { ...parts, approximate: true };
 }
 
 /** The exact length in the given unit: the coarsest fraction of an inch down to 1/128, else exact decimals (in millimetres where inches have none). */

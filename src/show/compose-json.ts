@@ -33,7 +33,8 @@ export function composeFrom(document: unknown, practice: PracticeDocument = {}):
 }
 
 /** One document in, the composed work or its problem out, as plain JSON. */
-export const composeJson = (document: unknown, practice: PracticeDocument = {}): object => composeResult(document, practice).json;
+export const composeJson = (document: unknown, practice: PracticeDocument = {}): object =>
+  composeResult(document, practice).json;
 
 /** As `composeJson`, with whether it cannot be made as asked (a check of level "stop", or a problem). */
 export function composeResult(

@@ -27,7 +27,7 @@ export type Wanted =
   | { readonly kind: "outer-shape" }
   | { readonly kind: "size-list" }
   | { readonly kind: "print-or-window" }
-  | { readonly kind: "outline"; readonly fault: "few-points" | "crosses-itself" | "no-area" }
+  | { readonly kind: "outline"; readonly fault: "few-points" | "crosses-itself" }
   | { readonly kind: "at-most"; readonly most: number }
   | { readonly kind: "at-least"; readonly least: number }
   | { readonly kind: "json" }

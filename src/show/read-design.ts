@@ -1,5 +1,11 @@
 import type { Design, Print } from "../assembly/index.ts";
-import { type Box, type Outline, smallestUprightRectangle } from "../geometry/index.ts";
+import {
+  type Box,
+  type Outline,
+  type OutlineFault,
+  outlineFault,
+  smallestUprightRectangle,
+} from "../geometry/index.ts";
 import { add, half, larger, type Length, type Ruler, scale, type Unit, ZERO } from "../lengths/index.ts";
 import type { Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
@@ -152,10 +158,27 @@ function readOutline(reader: Reader, field: string, given: OutlineGiven): Outlin
     x: reader.place(`${field}.${index}.0`, x),
     y: reader.place(`${field}.${index}.1`, y),
   }));
-  if (outline.length < 3) {
-    reader.refuse(field, `${outline.length} points`, { kind: "outline", fault: "few-points" });
+  if (reader.problems.length > before) return outline;
+  const fault = outlineFault(outline);
+  if (fault !== null) {
+    reader.refuse(field, foundOutline(fault), {
+      kind: "outline",
+      fault: fault.code === "crosses-itself" ? "crosses-itself" : "few-points",
+    });
     return null;
   }
-  if (reader.problems.length === before) outlines.set(given, { ...known, [reader.unit]: outline });
+  outlines.set(given, { ...known, [reader.unit]: outline });
   return outline;
+}
+
+/** Where an outline goes wrong, points counted from 1 as they stand in the list. */
+function foundOutline(fault: OutlineFault): string {
+  switch (fault.code) {
+    case "not-a-point":
+      return `point ${fault.point + 1}`;
+    case "too-few-points":
+      return `${fault.points} points`;
+    case "crosses-itself":
+      return `the edges after points ${fault.edges[0] + 1} and ${fault.edges[1] + 1}`;
+  }
 }

@@ -57,11 +57,10 @@ export function readLift(reader: Reader, lift: Given<"lift">, practice: Pick<Pra
   }
 }
 
-/** A decimal as it was typed, held exactly. A number that was refused stands as 1. */
+/** A decimal as it was typed, held exactly; one that is written with an exponent to twelve decimals. */
 function exactRatio(value: number): Ratio {
   const digits = /^(\d+)(?:\.(\d+))?$/.exec(String(value));
-  if (digits === null)
-    return { over: BigInt(Math.round((Number.isFinite(value) ? value : 1) * 1e12)), under: 10n ** 12n };
+  if (digits === null) return { over: BigInt(Math.round(value * 1e12)), under: 10n ** 12n };
   const decimals = digits[2] ?? "";
   return { over: BigInt(`${digits[1]}${decimals}`), under: 10n ** BigInt(decimals.length) };
 }
@@ -122,6 +121,9 @@ function readSizeText(reader: Reader, field: string, text: string): Size {
   return { width: reader.size(field, own), height: reader.size(field, height) };
 }
 
+/** Degrees: a cut flatter than this is no bevel, and its width would leave the lengths that can be held. */
+const FLATTEST = 0.01;
+
 export function readMats(
   reader: Reader,
   mats: Given<"mats">,
@@ -135,7 +137,7 @@ export function readMats(
       bevel:
         mat.bevel === undefined
           ? (like?.bevel ?? 45)
-          : reader.number(`mats.${index}.bevel`, mat.bevel, 0, 90, "degrees"),
+          : reader.number(`mats.${index}.bevel`, mat.bevel, FLATTEST, 90, "degrees"),
       reveal: index === 0 ? ZERO : reader.lengthOr(`mats.${index}.reveal`, mat.reveal, like?.reveal ?? ZERO),
       board: mat.board ?? like?.board ?? "",
     };

@@ -37,7 +37,7 @@ export class Reader {
     return text === undefined ? otherwise : this.size(field, text);
   }
 
-  /** A number above `above` and not past `to`. */
+  /** A number above `above` and not past `to`; `to` stands in where it is not. */
   number(
     field: string,
     value: number,
@@ -45,8 +45,9 @@ export class Reader {
     to: number,
     what: "degrees" | "ratio" | "count",
   ): number {
-    if (!(value > above && value <= to)) this.refuse(field, value, { kind: "number", above, to, what });
-    return value;
+    if (value > above && value <= to) return value;
+    this.refuse(field, value, { kind: "number", above, to, what });
+    return to;
   }
 
   refuse(field: string, found: unknown, wanted: Wanted): void {

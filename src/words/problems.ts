@@ -66,8 +66,6 @@ export function sayWanted(wanted: Wanted): string {
           return "an outline of at least 3 points";
         case "crosses-itself":
           return "an outline that does not cross itself";
-        case "no-area":
-          return "an outline that encloses something";
       }
     case "at-most":
       return `at most ${wanted.most}`;

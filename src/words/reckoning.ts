@@ -87,15 +87,16 @@ function sumText(sum: Sum, unit: Unit): string {
       return `(${printExact(sum.length, unit)})²`;
     case "root":
       return `√(${sumText(sum.of, unit)})`;
-    case "op": {
-      const inner = (part: Sum, right: boolean): string => {
-        const text = sumText(part, unit);
-        if (part.kind !== "op") return text;
-        const looser = BINDS[part.op] < BINDS[sum.op];
-        const regroups = right && BINDS[part.op] === BINDS[sum.op] && (sum.op === "-" || sum.op === "/");
-        return looser || regroups ? `(${text})` : text;
-      };
-      return `${inner(sum.left, false)} ${sum.op} ${inner(sum.right, true)}`;
-    }
+    case "op":
+      return `${operandText(sum.left, sum.op, false, unit)} ${sum.op} ${operandText(sum.right, sum.op, true, unit)}`;
   }
+}
+
+/** A part of a sum, in brackets where it would otherwise be read in another order. */
+function operandText(part: Sum, within: keyof typeof BINDS, right: boolean, unit: Unit): string {
+  const text = sumText(part, unit);
+  if (part.kind !== "op") return text;
+  const looser = BINDS[part.op] < BINDS[within];
+  const regroups = right && BINDS[part.op] === BINDS[within] && (within === "-" || within === "/");
+  return looser || regroups ? `(${text})` : text;
 }

@@ -1,0 +1,108 @@
+import * as z from "zod/mini";
+import type { Unit } from "../lengths/index.ts";
+import { type ListNote, type ListProblem, listToWorks, readTable, type UnknownColumn } from "./lists/index.ts";
+import { foundText, type Problem } from "./problem.ts";
+import { type PracticeDocument, SHOW_VERSION, showDocument, type StockDocument, type WorkDocument, workDocument } from "./schema.ts";
+import { validate } from "./validate.ts";
+
+/** One work with the row that a person would look for it in: of a list its record, the header being 1; of a show's document its place, counted the same way. */
+export interface RowWork {
+  readonly row: number;
+  readonly work: WorkDocument;
+}
+
+/** A show as it came in, from a list or from its own document. What could not be read is told beside it. */
+export interface ShowRead {
+  readonly name: string;
+  readonly room: string;
+  readonly date: string | null;
+  readonly practice: PracticeDocument | null;
+  readonly stock: StockDocument | null;
+  readonly works: readonly RowWork[];
+  readonly documentProblems: readonly { readonly row: number; readonly problem: Problem }[];
+  readonly listProblems: readonly ListProblem[];
+  readonly notes: readonly ListNote[];
+  readonly unknownColumns: readonly UnknownColumn[];
+}
+
+/** Nothing could be read: one reason, either of a document or of a list. */
+export type ShowFault = { readonly kind: "document"; readonly problems: readonly Problem[] } | { readonly kind: "list"; readonly problem: ListProblem };
+
+export type ShowResult = { readonly ok: true; readonly show: ShowRead } | { readonly ok: false; readonly fault: ShowFault };
+
+/**
+ * Reads a show from a file's bytes: a document (JSON) or a list (CSV, XLSX), told apart by what they
+ * hold. Works that cannot be read are left out and told by row; the others go on. `unit` is what a
+ * bare number in a list means where neither its column nor its cell says.
+ */
+export async function readShow(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {
+  return startsAsDocument(bytes) ? fromDocument(new TextDecoder().decode(bytes), fileName) : fromList(bytes, fileName, unit);
+}
+
+/** Whether the first sign that is no space or byte-order mark opens an object. */
+function startsAsDocument(bytes: Uint8Array): boolean {
+  const first = bytes.find((byte) => byte > 0x20 && byte !== 0xef && byte !== 0xbb && byte !== 0xbf);
+  return first === "{".charCodeAt(0);
+}
+
+const outline = z.extend(showDocument, { works: z.array(z.unknown()).check(z.maxLength(100_000)) });
+
+function fromDocument(text: string, fileName: string): ShowResult {
+  const refuse = (problem: Problem): ShowResult => ({ ok: false, fault: { kind: "document", problems: [problem] } });
+  let json: unknown;
+  try {
+    json = JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (error) {
+    return refuse({ field: fileName, found: foundText(error instanceof Error ? error.message : String(error)), wanted: { kind: "json" } });
+  }
+  const whole = validate(outline, json);
+  if (!whole.ok) return { ok: false, fault: { kind: "document", problems: whole.problems } };
+  const { name, room, date, practice, stock, version, works } = whole.value;
+  if (!(Number.isInteger(version) && version >= 1 && version <= SHOW_VERSION)) {
+    return refuse({ field: "version", found: String(version), wanted: { kind: "version", reads: SHOW_VERSION } });
+  }
+  const read: RowWork[] = [];
+  const documentProblems: { row: number; problem: Problem }[] = [];
+  for (const [index, given] of works.entries()) {
+    const row = index + 2;
+    const work = validate(workDocument, given);
+    if (work.ok) read.push({ row, work: work.value });
+    else documentProblems.push(...work.problems.map((problem) => ({ row, problem })));
+  }
+  return {
+    ok: true,
+    show: {
+      name,
+      room: room ?? "",
+      date: date ?? null,
+      practice: practice ?? null,
+      stock: stock ?? null,
+      works: read,
+      documentProblems,
+      listProblems: [],
+      notes: [],
+      unknownColumns: [],
+    },
+  };
+}
+
+async function fromList(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {
+  const table = await readTable(bytes, fileName);
+  if (!table.ok) return { ok: false, fault: { kind: "list", problem: table.problem } };
+  const list = listToWorks(table.table, { unit });
+  return {
+    ok: true,
+    show: {
+      name: fileName.replace(/^.*[/\\]/, "").replace(/\.[a-z]+$/i, ""),
+      room: "",
+      date: null,
+      practice: null,
+      stock: null,
+      works: list.works.map(({ row, work }) => ({ row, work })),
+      documentProblems: [],
+      listProblems: list.problems,
+      notes: [...list.notes, ...list.works.flatMap(({ notes }) => notes)],
+      unknownColumns: list.unknownColumns,
+    },
+  };
+}
