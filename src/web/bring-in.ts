@@ -1,0 +1,80 @@
+import type { Unit } from "../lengths/index.ts";
+import type { ShowDocument } from "../show/index.ts";
+import { FIRST, listBrought, PAPERS, TROUBLES } from "../words/page.ts";
+import { asKept, withIds } from "./state/kept-show.ts";
+import type { KeptShow } from "./state/change.ts";
+import { newId } from "./state/chance.ts";
+import { make, openNew, practice, show, told } from "./state/session.ts";
+import { goTo } from "./state/route.ts";
+
+/** Opens the example show, which the server gives out. */
+export async function openExample(): Promise<void> {
+  try {
+    const answer = await fetch("./api/example");
+    if (!answer.ok) {
+      told.value = PAPERS.refused(answer.status);
+      return;
+    }
+    openOr(asKept(await answer.json()));
+  } catch (fault) {
+    // A TypeError is how a browser says that nothing answered.
+    if (!(fault instanceof TypeError)) throw fault;
+    told.value = FIRST.noExample;
+  }
+}
+
+/** Opens a show from a file that was saved from here. */
+export async function openCopy(file: File): Promise<void> {
+  const text = await file.text();
+  // Only who opens a file from elsewhere loads what reads every field of it.
+  const { readShow } = await import("./state/read-show.ts");
+  try {
+    const read = readShow(JSON.parse(text));
+    openOr(read.ok ? read.value : null);
+  } catch (fault) {
+    if (!(fault instanceof SyntaxError)) throw fault;
+    told.value = TROUBLES.notAShow;
+  }
+}
+
+function openOr(show: KeptShow | null): void {
+  if (show === null) {
+    told.value = TROUBLES.notAShow;
+    return;
+  }
+  openNew(show);
+  goTo({ at: "works" });
+}
+
+/** Works of a list, into the open show or into a new one that is named after the file. */
+export async function bringInList(file: File): Promise<void> {
+  // Only who brings in a list loads what reads one.
+  const { listToWorks, readTable } = await import("../show/lists/index.ts");
+  const table = await readTable(new Uint8Array(await file.arrayBuffer()), file.name);
+  if (!table.ok) {
+    told.value = TROUBLES.noList;
+    return;
+  }
+  const unit: Unit = practice.value.unit ?? "in";
+  const { works, problems } = listToWorks(table.table, { unit });
+  const documents = works.map(({ work }) => work);
+  const open = show.value;
+  if (works.length > 0 && open === null) {
+    const name = file.name.replace(/\.[^.]+$/, "");
+    openNew(withIds(newShow(name, unit, documents)));
+  } else if (open !== null) {
+    for (const [index, work] of documents.entries()) {
+      make({ kind: "add", work: { ...work, id: newId() }, at: open.works.length + index, said: work.title });
+    }
+  }
+  if (works.length > 0) goTo({ at: "works" });
+  told.value = listBrought(works.length, problems.length);
+}
+
+export const newShow = (name: string, unit: Unit, works: ShowDocument["works"]): ShowDocument => ({
+  format: "margent-show",
+  version: 1,
+  name,
+  practice: { unit },
+  works,
+});

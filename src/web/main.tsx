@@ -1,0 +1,27 @@
+import { render } from "preact";
+import { App } from "./app.tsx";
+import { browserStore } from "./browser-store.ts";
+import { fetchTheRest } from "./later.tsx";
+import { beginLight } from "./light.ts";
+import { begin } from "./state/session.ts";
+import { followAddress } from "./state/route.ts";
+import { followKeys } from "./keys.ts";
+import { listenForUndo } from "./undo-acts.tsx";
+import "./style/tokens.css";
+import "./style/base.css";
+import "./style/frame.css";
+import "./style/sentence.css";
+import "./style/drawing.css";
+import "./style/places.css";
+import "./style/paper.css";
+
+const store = browserStore();
+beginLight(store);
+begin(store);
+followAddress();
+followKeys();
+listenForUndo();
+
+const page = document.getElementById("page");
+if (page !== null) render(<App />, page);
+fetchTheRest();

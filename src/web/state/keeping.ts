@@ -1,0 +1,127 @@
+import type { KeptShow } from "./change.ts";
+import { asKept } from "./kept-show.ts";
+
+/**
+ * How a show lies in the browser's own store: one record a show, and which show was open last. Every
+ * record carries a stamp of its own and the stamps it descends from, so that a window that missed
+ * news can tell a later state of its own show from one that never knew its last change.
+ */
+export interface Held {
+  readonly id: string;
+  readonly stamp: string;
+  /** Stamps that this state descends from, the nearest first. */
+  readonly line: readonly string[];
+  /** When it was kept, ISO 8601. */
+  readonly at: string;
+  readonly show: KeptShow;
+}
+
+/** What the store must be able to do: the browser's `localStorage`, or a stand-in. */
+export type Store = Pick<Storage, "getItem" | "setItem" | "removeItem" | "key" | "length">;
+
+const FORMAT = 1;
+const PREFIX = "margent.show.";
+const OPEN = "margent.open";
+/** Windows that slept through more changes than this are asked, never overruled. */
+const REMEMBERED = 64;
+
+export const keyOf = (id: string): string => PREFIX + id;
+
+export type Found =
+  | { readonly kind: "held"; readonly held: Held }
+  | { readonly kind: "none" }
+  /** There is a record, and this version of the page cannot read it. It is left as it is. */
+  | { readonly kind: "unread"; readonly found: string };
+
+export function readHeld(store: Store, id: string): Found {
+  return parseHeld(id, store.getItem(keyOf(id)));
+}
+
+export function parseHeld(id: string, text: string | null): Found {
+  if (text === null) return { kind: "none" };
+  let record: unknown;
+  try {
+    record = JSON.parse(text);
+  } catch (fault) {
+    return { kind: "unread", found: fault instanceof Error ? fault.message : "no JSON" };
+  }
+  if (typeof record !== "object" || record === null) return { kind: "unread", found: typeof record };
+  const format: unknown = Reflect.get(record, "format");
+  if (format !== FORMAT) return { kind: "unread", found: `format ${String(format)}` };
+  const stamp: unknown = Reflect.get(record, "stamp");
+  const line: unknown = Reflect.get(record, "line");
+  const at: unknown = Reflect.get(record, "at");
+  const show = asKept(Reflect.get(record, "show"));
+  if (typeof stamp !== "string" || typeof at !== "string" || !Array.isArray(line)) {
+    return { kind: "unread", found: "a record without its stamp" };
+  }
+  if (show === null) return { kind: "unread", found: "a record without its show" };
+  return { kind: "held", held: { id, stamp, at, line: line.map(String), show } };
+}
+
+export type Written =
+  | { readonly kind: "written"; readonly held: Held }
+  /** Another window has kept a state that this one has not seen. Nothing was written. */
+  | { readonly kind: "newer"; readonly theirs: Held }
+  /** The browser refused: full, or switched off. */
+  | { readonly kind: "refused" };
+
+/** Keeps a state that was made from `from`; refused where the store holds something that `from` does not descend to. */
+export function writeHeld(store: Store, from: Held, show: KeptShow, stamp: string, at: string): Written {
+  const found = readHeld(store, from.id);
+  if (found.kind === "held" && found.held.stamp !== from.stamp && !from.line.includes(found.held.stamp)) {
+    return { kind: "newer", theirs: found.held };
+  }
+  return put(store, { id: from.id, show, stamp, at, line: [from.stamp, ...from.line].slice(0, REMEMBERED) });
+}
+
+/** Keeps `mine` as the successor of both itself and `theirs`. */
+export function writeOver(store: Store, mine: Held, theirs: Held, show: KeptShow, stamp: string, at: string): Written {
+  const line = [theirs.stamp, mine.stamp, ...mine.line, ...theirs.line];
+  return put(store, { id: mine.id, show, stamp, at, line: [...new Set(line)].slice(0, REMEMBERED) });
+}
+
+/** A show's first record, and the show that opens next time. */
+export function writeNew(store: Store, held: Held): Written {
+  const written = put(store, held);
+  if (written.kind === "written") setOpen(store, held.id);
+  return written;
+}
+
+function put(store: Store, held: Held): Written {
+  const { stamp, line, at, show } = held;
+  try {
+    store.setItem(keyOf(held.id), JSON.stringify({ format: FORMAT, stamp, line, at, show }));
+  } catch (fault) {
+    // A full or forbidden store throws; the caller says so and the change stays on the screen.
+    if (fault instanceof DOMException) return { kind: "refused" };
+    throw fault;
+  }
+  return { kind: "written", held };
+}
+
+/** How another window's state stands to this one's. */
+export function relation(mine: Held, theirs: Held): "same" | "later" | "earlier" | "apart" {
+  if (theirs.stamp === mine.stamp) return "same";
+  if (theirs.line.includes(mine.stamp)) return "later";
+  return mine.line.includes(theirs.stamp) ? "earlier" : "apart";
+}
+
+export const openId = (store: Store): string | null => store.getItem(OPEN);
+
+export function setOpen(store: Store, id: string | null): void {
+  if (id === null) store.removeItem(OPEN);
+  else store.setItem(OPEN, id);
+}
+
+/** Every show kept in this browser that can be read, the last kept first. */
+export function keptShows(store: Store): Held[] {
+  const kept: Held[] = [];
+  for (let index = 0; index < store.length; index++) {
+    const key = store.key(index);
+    if (key === null || !key.startsWith(PREFIX)) continue;
+    const found = readHeld(store, key.slice(PREFIX.length));
+    if (found.kind === "held") kept.push(found.held);
+  }
+  return kept.sort((a, b) => (a.at < b.at ? 1 : -1));
+}

@@ -1,0 +1,29 @@
+import { signal } from "@preact/signals";
+
+/** Where in the page one is. The address says it, so that back, forward and a copied address work. */
+export type Place = { readonly at: "first" } | { readonly at: "works" } | { readonly at: "work"; readonly id: string };
+
+export function placeOf(hash: string): Place {
+  const [at = "", id = ""] = hash.replace(/^#\/?/, "").split("/");
+  if (at === "work" && id !== "") return { at: "work", id: decodeURIComponent(id) };
+  return at === "first" ? { at: "first" } : { at: "works" };
+}
+
+export function addressOf(place: Place): string {
+  return place.at === "work" ? `#/work/${encodeURIComponent(place.id)}` : `#/${place.at}`;
+}
+
+export const place = signal<Place>({ at: "works" });
+
+export function goTo(next: Place): void {
+  location.hash = addressOf(next);
+}
+
+/** Follows the address from now on. */
+export function followAddress(): void {
+  const follow = (): void => {
+    place.value = placeOf(location.hash);
+  };
+  addEventListener("hashchange", follow);
+  follow();
+}

@@ -1,0 +1,65 @@
+import { PAGE, TROUBLES } from "../words/page.ts";
+import { clearDrafts } from "./state/draft.ts";
+import { firstDifference } from "./state/difference.ts";
+import { keepMine, takeTheirs, type Trouble, trouble } from "./state/session.ts";
+
+/** What stands between this window and what is kept: under the head, once, quiet; both sides shown, nothing merged by itself. */
+export function Strip() {
+  const now = trouble.value;
+  if (now === null) return null;
+  const choice = now.kind === "word" || now.kind === "show";
+  return (
+    <div class="strip" role="status">
+      <p>{says(now)}</p>
+      {choice && (
+        <>
+          <button type="button" onClick={() => settle(keepMine)}>
+            {PAGE.keepMine}
+          </button>
+          <button type="button" onClick={() => settle(takeTheirs)}>
+            {PAGE.takeTheirs}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+function settle(how: () => void): void {
+  clearDrafts();
+  how();
+}
+
+function says(now: Trouble) {
+  switch (now.kind) {
+    case "refused":
+      return TROUBLES.refused;
+    case "unread":
+      return TROUBLES.unread(now.found);
+    case "word": {
+      if (now.theirs === undefined) return TROUBLES.gone;
+      const { mine } = now;
+      const after = mine.kind === "design" || mine.kind === "facts" ? mine.after : {};
+      return <Sides sentence={TROUBLES.word} mine={after} theirs={theirsOf(after, now.theirs)} />;
+    }
+    case "show":
+      return <Sides sentence={TROUBLES.show} mine={now.mine.works} theirs={now.theirs.show.works} />;
+  }
+}
+
+/** What stands there under the key that differs, in the same shape as what is wanted there. */
+const theirsOf = (after: object, theirs: unknown): object => {
+  const key = Object.keys(after)[0];
+  return key === undefined ? {} : { [key]: theirs };
+};
+
+function Sides({ sentence, mine, theirs }: { readonly sentence: string; readonly mine: unknown; readonly theirs: unknown }) {
+  const differs = firstDifference(mine, theirs);
+  if (differs === null) return <>{sentence}</>;
+  return (
+    <>
+      {sentence} {TROUBLES.theySay} <b class="together">{differs.theirs}</b>, {TROUBLES.youSay}{" "}
+      <b class="together">{differs.mine}</b>.
+    </>
+  );
+}

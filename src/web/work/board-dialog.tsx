@@ -1,0 +1,109 @@
+import { useState } from "preact/hooks";
+import type { Composition, MatRule } from "../../assembly/index.ts";
+import { VOCABULARY } from "../../words/index.ts";
+import { type BlankName, blankWords, boardDialog, saidBoard } from "../../words/page.ts";
+import { Dialog } from "../blanks/dialog.tsx";
+import { Sentence } from "../blanks/sentence.tsx";
+import { TextBlank } from "../blanks/text-blank.tsx";
+import { controlsOf } from "../drawing/parts.ts";
+import type { KeptWork } from "../state/change.ts";
+import { madeOf } from "../state/made.ts";
+import { language, practice, show } from "../state/session.ts";
+import { Fault, light, WorkBlank } from "./blank.tsx";
+import { Speller } from "./document-of.ts";
+import { keep } from "./editing.ts";
+import { isPointedAt } from "./views.tsx";
+
+interface Props {
+  readonly mat: number;
+  readonly work: KeptWork;
+  readonly composition: Composition;
+}
+
+/** A mat's board in the sentence; it opens what the board is and how it is cut. */
+export function BoardBlank({ mat, work, composition }: Props) {
+  const [open, setOpen] = useState(false);
+  const name: BlankName = `board.${mat}`;
+  const { design } = composition;
+  const { label } = blankWords(name, design.mats.length, language.value);
+  const board = design.mats[mat]?.board ?? "";
+  const text = board === "" ? VOCABULARY[language.value].mat : board;
+  return (
+    <>
+      <button
+        id={`blank-${name}`}
+        type="button"
+        class={isPointedAt(name) ? "blank washed" : "blank"}
+        aria-haspopup="dialog"
+        aria-label={`${label}: ${text}`}
+        aria-controls={controlsOf(name)}
+        onClick={() => setOpen(true)}
+        onPointerEnter={() => light(name)(true)}
+        onPointerLeave={() => light(name)(false)}
+        onFocus={() => light(name)(true)}
+        onBlur={() => light(name)(false)}
+      >
+        {text}
+      </button>
+      {open && <BoardDialog mat={mat} work={work} composition={composition} title={label} close={() => setOpen(false)} />}
+    </>
+  );
+}
+
+function BoardDialog(props: Props & { readonly title: string; readonly close: () => void }) {
+  const { mat, work, composition } = props;
+  const { design } = composition;
+  const words = boardDialog(mat);
+  const rule = design.mats[mat];
+  const write = (board: Pick<MatRule, "board" | "thickness" | "bevel"> | Pick<MatRule, "board">): void => {
+    const mats = design.mats.map((other, index) => (index === mat ? { ...other, ...board } : other));
+    const spelled = new Speller(design.ruler.unit).mats(mats);
+    keep(work, `board.${mat}`, { ...work.design, mats: spelled }, saidBoard(board.board));
+  };
+  return (
+    <Dialog title={props.title} onClose={props.close}>
+      <p class="facts">
+        <TextBlank
+          id="board-name"
+          label={words.name}
+          value={rule?.board ?? ""}
+          unsaid={words.name}
+          keep={(board) => write({ board })}
+        />
+      </p>
+      <Sentence
+        class="facts"
+        label={props.title}
+        sentence={words.sentence}
+        blank={(name) => <WorkBlank key={name} name={name} work={work} composition={composition} />}
+        fault={(name) => <Fault key={name} name={name} work={work} composition={composition} />}
+      />
+      <h3>{words.inUse}</h3>
+      <div class="ready-sizes">
+        {boardsInShow().map((board) => (
+          <button
+            key={board.board}
+            type="button"
+            aria-pressed={board.board === rule?.board ? "true" : "false"}
+            onClick={() => write(board)}
+          >
+            {board.board}
+          </button>
+        ))}
+      </div>
+    </Dialog>
+  );
+}
+
+/** Every board that some work of the show is cut from, each once. */
+function boardsInShow(): readonly Pick<MatRule, "board" | "thickness" | "bevel">[] {
+  const boards = new Map<string, Pick<MatRule, "board" | "thickness" | "bevel">>();
+  for (const { design } of show.value?.works ?? []) {
+    const made = madeOf(design, practice.value);
+    if (!made.ok) continue;
+    for (const { board, thickness, bevel } of made.composition.design.mats) {
+      if (board !== "" && !boards.has(board)) boards.set(board, { board, thickness, bevel });
+    }
+  }
+  return [...boards.values()].sort((a, b) => a.board.localeCompare(b.board));
+}

@@ -1,0 +1,54 @@
+import { useState } from "preact/hooks";
+import { NAME_DIALOG, PAGE, subtitle } from "../../words/page.ts";
+import { Dialog } from "../blanks/dialog.tsx";
+import { TextBlank } from "../blanks/text-blank.tsx";
+import { factsChange, type KeptWork } from "../state/change.ts";
+import { make, told } from "../state/session.ts";
+import { keptSays } from "../../words/page.ts";
+
+const FIELDS = [
+  ["title", NAME_DIALOG.titleOf],
+  ["maker", NAME_DIALOG.maker],
+  ["process", NAME_DIALOG.process],
+  ["year", NAME_DIALOG.year],
+  ["edition", NAME_DIALOG.edition],
+] as const;
+
+/** Who made it, how and when, under the title; it opens what is written on the work's label. */
+export function NameBlank({ work }: { readonly work: KeptWork }) {
+  const [open, setOpen] = useState(false);
+  const text = subtitle(work);
+  return (
+    <>
+      <button type="button" class="blank name-blank" aria-haspopup="dialog" onClick={() => setOpen(true)}>
+        {text === "" ? PAGE.unnamed : text}
+      </button>
+      {open && (
+        <Dialog title={NAME_DIALOG.title} onClose={() => setOpen(false)}>
+          <div class="name-fields">
+            {FIELDS.map(([key, label]) => (
+              <p key={key}>
+                <span aria-hidden="true">{label}</span>{" "}
+                <TextBlank
+                  id={`name-${key}`}
+                  label={label}
+                  value={work[key] ?? ""}
+                  unsaid={NAME_DIALOG.unsaid}
+                  keep={(written) => rename(work, key, label, written)}
+                />
+              </p>
+            ))}
+          </div>
+        </Dialog>
+      )}
+    </>
+  );
+}
+
+/** A work always has a title; the rest may be left unsaid. */
+function rename(work: KeptWork, key: (typeof FIELDS)[number][0], label: string, written: string): void {
+  const value = written !== "" ? written : key === "title" ? PAGE.untitled : undefined;
+  const said = `${label.toLowerCase()} ${value ?? NAME_DIALOG.unsaid}`;
+  const change = factsChange(work, { [key]: value }, said);
+  if (change !== null && make(change)) told.value = keptSays(said, null);
+}

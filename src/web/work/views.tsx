@@ -1,0 +1,201 @@
+import { useMemo } from "preact/hooks";
+import type { Composition } from "../../assembly/index.ts";
+import { backView, fitScale, frontView, onView, type SectionView, sectionView } from "../../drawings/index.ts";
+import { inch, type Length, mm, printLength, type Ruler, type Unit } from "../../lengths/index.ts";
+import { type BlankName, BACK_WORDS, DRAWN, GRIPS, layerName, PAGE, sectionTimes, stackSays } from "../../words/page.ts";
+import { Exactly, OnRuler } from "../blanks/figure.tsx";
+import { Grip } from "../drawing/grip.tsx";
+import { Drawn } from "../drawing/marks.tsx";
+import { controlsOf, partsOf } from "../drawing/parts.ts";
+import { fromPx, px } from "../drawing/pixels.ts";
+import { useWidth } from "../drawing/use-width.ts";
+import { lit, pointed } from "../state/draft.ts";
+import { language } from "../state/session.ts";
+import { type GripEdit, gripEdits } from "./grip-edits.ts";
+
+/** The tallest that front and back may stand, so that the section below them is still in sight. */
+const TALLEST = 440;
+/** Beside the front: its own margins. */
+const FRONT_MARGIN = 20;
+
+interface Props {
+  readonly composition: Composition;
+  readonly title: string;
+  readonly picture: string | undefined;
+  /** Whether a blank holds something that cannot be read: the drawing is the last good one. */
+  readonly unread: boolean;
+  readonly moving: GripEdit["key"] | null;
+  readonly follow: (edit: GripEdit, value: Length, free: boolean) => void;
+  readonly keep: () => void;
+  readonly putBack: () => void;
+}
+
+/** Front, back and section of one work: projections of one thing, front and back at one scale with their heads level. */
+export function Views(props: Props) {
+  const { composition, title, picture, unread } = props;
+  const [frontAt, frontWidth] = useWidth<HTMLDivElement>();
+  const [backAt, backWidth] = useWidth<HTMLDivElement>();
+  const { ruler } = composition.design;
+  const parts = lit.value === null ? [] : partsOf(lit.value);
+
+  // A view that is not shown has no width of its own: the phone shows one at a time.
+  const room = Math.max(backWidth, frontWidth);
+  const scale = useMemo(() => {
+    const width = backWidth === 0 ? frontWidth : backWidth;
+    const fit = fitScale(composition, { width: fromPx(width), height: fromPx(TALLEST) });
+    const beside = frontWidth === 0 ? fit : fromPx(frontWidth - FRONT_MARGIN) / Math.max(1, composition.outer.width);
+    return Math.min(fit, beside);
+  }, [composition, frontWidth, backWidth]);
+
+  const front = useMemo(
+    () => frontView(composition, { scale, ruler, ...(picture === undefined ? {} : { picture }) }),
+    [composition, scale, picture],
+  );
+  const back = useMemo(
+    () => backView(composition, { scale, ruler, words: BACK_WORDS }),
+    [composition, scale],
+  );
+  const lower = Math.max(0, px(back.frame.top) - px(front.frame.top));
+  const borders = composition.mats[0]?.borders;
+  const window = composition.mats[0]?.back;
+  const say = (length: Length | undefined): string => (length === undefined ? "" : printLength(length, ruler));
+
+  return (
+    <div class="drawn views">
+      <figure class="view front">
+        <figcaption>
+          <b>{PAGE.front.name}</b> <span>{PAGE.front.gloss}</span>
+        </figcaption>
+        <div class="at-width" ref={frontAt}>
+          {room > 0 && (
+            <div class="level-with-back" style={{ paddingTop: `${lower}px` }}>
+              <Drawn
+                drawing={front}
+                name="front"
+                label={DRAWN.front(title)}
+                lit={parts}
+                unread={unread}
+                point={(part) => {
+                  pointed.value = part;
+                }}
+              >
+                {gripEdits(composition).map((edit) => (
+                  <Grip
+                    key={edit.key}
+                    id={`grip-${edit.key}`}
+                    label={GRIPS[edit.key]}
+                    at={onView(front, scale, edit.at)}
+                    slides={edit.slides}
+                    way={edit.way}
+                    value={edit.value}
+                    least={edit.least}
+                    most={edit.most}
+                    scale={scale}
+                    ruler={ruler}
+                    controls={`blank-${edit.blank}`}
+                    moving={props.moving === edit.key}
+                    follow={(value, free) => props.follow(edit, value, free)}
+                    keep={props.keep}
+                    putBack={props.putBack}
+                  />
+                ))}
+              </Drawn>
+            </div>
+          )}
+        </div>
+      </figure>
+      <figure class="view back">
+        <figcaption>
+          <b>{PAGE.back.name}</b> <span>{PAGE.back.gloss}</span>
+        </figcaption>
+        <div class="at-width" ref={backAt}>
+          {room > 0 && (
+            <Drawn
+              drawing={back}
+              name="back"
+              label={DRAWN.back(
+                {
+                  head: say(borders?.head),
+                  left: say(borders?.left),
+                  right: say(borders?.right),
+                  foot: say(borders?.foot),
+                },
+                `${say(window?.width)} × ${say(window?.height)}`,
+              )}
+              lit={parts}
+              unread={unread}
+              point={(part) => {
+                pointed.value = part;
+              }}
+            />
+          )}
+        </div>
+      </figure>
+      <Section composition={composition} scale={scale} unread={unread} parts={parts} />
+    </div>
+  );
+}
+
+function Section(props: {
+  readonly composition: Composition;
+  readonly scale: number;
+  readonly unread: boolean;
+  readonly parts: readonly string[];
+}) {
+  const { composition, scale } = props;
+  const [at, width] = useWidth<HTMLDivElement>();
+  const { ruler } = composition.design;
+  const section = useMemo(
+    () => (width === 0 ? null : sectionView(composition, { scale, ruler, width: fromPx(width) })),
+    [composition, scale, width],
+  );
+  return (
+    <figure class="view section">
+      <figcaption>
+        <b>{PAGE.section.name}</b>{" "}
+        <span>{section === null ? PAGE.section.gloss : sectionTimes(section.times, section.broken)}</span>
+      </figcaption>
+      <div class="with-list">
+        <div class="at-width" ref={at}>
+          {section !== null && (
+            <Drawn drawing={section} name="section" label={DRAWN.section} lit={props.parts} unread={props.unread} />
+          )}
+        </div>
+        {section !== null && <Layers section={section} composition={composition} />}
+      </div>
+    </figure>
+  );
+}
+
+/** The stack is read closer than a border: a rabbet either takes it or does not. */
+const CLOSE: Readonly<Record<Unit, Ruler>> = {
+  in: { unit: "in", graduation: inch(1, 64) },
+  mm: { unit: "mm", graduation: mm(0.1) },
+};
+
+function Layers({ section, composition }: { readonly section: SectionView; readonly composition: Composition }) {
+  const { unit } = composition.design.ruler;
+  const stack = section.layers.reduce((sum, { thickness }) => sum + thickness, 0) as Length;
+  return (
+    <ol class="layers">
+      {section.layers.map(({ number, kind, board, thickness }) => (
+        <li key={number}>
+          <span>{number}</span>
+          <span>{layerName(kind, board, language.value)}</span>
+          <Exactly length={thickness} inUnit={unit} />
+        </li>
+      ))}
+      <li class="sum">
+        <span />
+        <span>{stackSays}</span>
+        <OnRuler length={stack} ruler={CLOSE[unit]} rounding="up" />
+      </li>
+    </ol>
+  );
+}
+
+/** A blank that a pointed part speaks of is washed. */
+export const isPointedAt = (blank: BlankName): boolean =>
+  pointed.value !== null && partsOf(blank).includes(pointed.value);
+
+export { controlsOf };
