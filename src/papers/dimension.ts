@@ -1,10 +1,14 @@
 import type { Mark } from "../drawings/index.ts";
-import { add, type Length, mm, subtract } from "../lengths/index.ts";
+import { absolute, add, type Length, mm, subtract, ZERO } from "../lengths/index.ts";
 
 /** Arrowheads are 2.6 long; where less than this is between them they stand outside, pointing in. */
 const ARROW = mm(2.6);
 const ARROWS_OUTSIDE = mm(8);
-const OUTSIDE_TAIL = mm(5);
+const OUTSIDE_TAIL = mm(4.2);
+
+/** How far the arrows of a dimension stand out past its ends. */
+export const tailOf = (from: Length, to: Length): Length =>
+  absolute(subtract(to, from)) >= ARROWS_OUTSIDE ? ZERO : OUTSIDE_TAIL;
 /** Extension lines start 0.8 off the outline and end 1.3 past the dimension line. */
 export const EXTENSION_OFF = mm(0.8);
 export const EXTENSION_PAST = mm(1.3);

@@ -6,3 +6,6 @@ export * from "./table.ts";
 export * from "./tags.ts";
 export * from "./text.ts";
 export * from "./type.ts";
+export { benchSheet } from "./bench/bench-sheet.ts";
+export type { Bench, BenchSheetJob, BlanksOfWork, House, PlanWords, WorkWords } from "./job.ts";
+export { type Printable, printable, printableAll } from "./printable.ts";

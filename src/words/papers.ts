@@ -22,4 +22,9 @@ export const pageOf = (page: number, pages: number, tells: string | null): strin
 
 /** Signs that the type lacks print as a square; this says so and what to do. */
 export const missingSigns = (signs: number): string =>
-  `${signs === 1 ? "One sign is" : `${signs} signs are`} not in this paper's type: □. Write it in by hand.`;
+  signs === 1
+    ? "One sign is not in this paper’s type: □. Write it in by hand."
+    : `${signs} signs are not in this paper’s type: □. Write them in by hand.`;
+
+/** `plan 3 · 25 Nov 2026`. */
+export const planWords = (number: number, date: string): string => `plan ${number} · ${date}`;

@@ -61,9 +61,11 @@ export function figureRuns(figure: Figure): readonly Run[] {
   ]);
 }
 
-/** A length on a ruler, without its unit. */
-export const bare = (length: Length, ruler: Ruler, rounding: Rounding = "nearest"): readonly Run[] =>
-  figureRuns(figureOf(length, ruler, rounding));
+/** A length on a ruler, without its unit. A bound, rounded down or up, is true as it stands and carries no `≈`. */
+export function bare(length: Length, ruler: Ruler, rounding: Rounding = "nearest"): readonly Run[] {
+  const figure = figureOf(length, ruler, rounding);
+  return figureRuns(rounding === "nearest" ? figure : { ...figure, approximate: false });
+}
 
 /** A length on a ruler with its unit, never parted from it. */
 export const withUnit = (length: Length, ruler: Ruler, rounding: Rounding = "nearest"): readonly Run[] =>

@@ -1,0 +1,73 @@
+import { isStopped } from "../../assembly/index.ts";
+import type { Typeface } from "../../drawings/index.ts";
+import { subtract } from "../../lengths/index.ts";
+import { BENCH_SHEET } from "../../words/bench-sheet.ts";
+import { dateWords } from "../../words/index.ts";
+import { planWords } from "../../words/papers.ts";
+import { stack } from "../block.ts";
+import { type Body, bodyHeight, pagesOf, type PaperHead } from "../frame.ts";
+import type { BenchSheetJob } from "../job.ts";
+import { type Page, paperOf, type PaperSize } from "../paper.ts";
+import { printable, printableAll } from "../printable.ts";
+import type { BenchDesk } from "./desk.ts";
+import { doNotCut } from "./do-not-cut.ts";
+import { sheetHead } from "./head.ts";
+import { onePage } from "./one-page.ts";
+import { severalPages } from "./several-pages.ts";
+
+/**
+ * The bench sheet of one work: one page for one mat where it fits, else the cuts first and the steps
+ * after; with several mats always so. A work that cannot be made gets one page that says DO NOT CUT.
+ * Throws RangeError only when one step alone is higher than a page.
+ */
+export function benchSheet(job: BenchSheetJob, size: PaperSize, typeface: Typeface): readonly Page[] {
+  const desk = deskOf(job, size, typeface);
+  const head = headOf(desk);
+  return pagesOf(desk, head, desk.job.work.title, bodiesOf(desk));
+}
+
+function deskOf(job: BenchSheetJob, size: PaperSize, typeface: Typeface): BenchDesk {
+  const { title, maker, year, process, edition } = job.work;
+  const work = printableAll({ title, maker, year, process, edition }, typeface);
+  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const { design } = job.composition;
+  const boards = [...design.mats.map(({ board }) => board), job.mountBoard].map((board) =>
+    printable(board, typeface),
+  );
+  const mats = design.mats.map((mat, index) => ({ ...mat, board: boards[index]?.text ?? "" }));
+  return {
+    paper: paperOf(size),
+    typeface,
+    speech: { ruler: design.ruler, language: job.language },
+    missing: work.missing + house.missing + boards.reduce((sum, { missing }) => sum + missing, 0),
+    job: {
+      ...job,
+      composition: { ...job.composition, design: { ...design, mats } },
+      work: { ...job.work, ...work.texts },
+      house: house.texts,
+      mountBoard: boards.at(-1)?.text ?? "",
+    },
+  };
+}
+
+function headOf({ job }: BenchDesk): PaperHead {
+  const { house, plan } = job;
+  return {
+    paper: BENCH_SHEET.paper,
+    house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
+    plan: planWords(plan.number, dateWords(plan.date)),
+  };
+}
+
+function bodiesOf(desk: BenchDesk): readonly Body[] {
+  const { composition } = desk.job;
+  const width = desk.paper.content.width;
+  const room = bodyHeight(desk.paper);
+  const head = sheetHead(desk, width, true);
+  if (isStopped(composition)) {
+    return [{ block: stack([head, doNotCut(desk, width, subtract(room, head.height))]), tells: null }];
+  }
+  const alone = composition.mats.length === 1 && (composition.print?.edition ?? []).length === 0;
+  const one = alone ? onePage(desk, head, width, room) : null;
+  return one === null ? severalPages(desk, head, width, room) : [{ block: one, tells: null }];
+}

@@ -1,0 +1,75 @@
+import type { ComposedMat } from "../../assembly/index.ts";
+import type { Mark } from "../../drawings/index.ts";
+import { FRACTION_UP } from "../../drawings/index.ts";
+import type { Box } from "../../geometry/index.ts";
+import { add, larger, mm, subtract, ZERO } from "../../lengths/index.ts";
+import { type Phrase, sizeRuns } from "../../words/index.ts";
+import { EVERY_PAPER } from "../../words/papers.ts";
+import { type Block, block, cornersOf, placed } from "../block.ts";
+import { part, points } from "../paper.ts";
+import { textAt, widthOf } from "../text.ts";
+import { TYPE, type TextStyle } from "../type.ts";
+import type { BenchDesk } from "./desk.ts";
+
+const OUT_SIZES = [27, 22, 18, 15, 12];
+
+/** OUT, its size and what becomes of it, in a clear field that never reaches the window's outline. */
+export function outField(desk: BenchDesk, { back }: ComposedMat, fate: string, window: Box): readonly Mark[] {
+  const most = { width: subtract(window.width, mm(7)), height: subtract(window.height, mm(5)) };
+  for (const size of OUT_SIZES) {
+    for (const lines of [3, 2, 1]) {
+      const field = fieldOf(desk, back, fate, size, lines);
+      if (field.width <= most.width && field.height <= most.height) {
+        const left = subtract(add(window.left, part(window.width, 0.5)), part(field.width, 0.5));
+        const top = subtract(add(window.top, part(window.height, 0.5)), part(field.height, 0.5));
+        return placed(field, left, top);
+      }
+    }
+  }
+  return [];
+}
+
+function fieldOf(
+  desk: BenchDesk,
+  back: ComposedMat["back"],
+  fate: string,
+  size: number,
+  lines: number,
+): Block {
+  const share = size / 27;
+  const styles: readonly [Phrase, TextStyle][] = [
+    [EVERY_PAPER.out, { size: points(size), weight: "black", leading: points(size) }],
+    [
+      sizeRuns(back, desk.speech.ruler),
+      {
+        size: points(9.5),
+        weight: "regular",
+        leading: points(20),
+        figures: { whole: points(Math.max(14, 17 * share)), stacked: points(Math.max(14, 19 * share)) },
+      },
+    ],
+    [fate, TYPE.caption],
+  ];
+  const shown = styles
+    .slice(0, lines)
+    .map(([phrase, style]) => ({ phrase, style, wide: widthOf(desk, phrase, style) }));
+  const width = add(
+    shown.reduce((widest, { wide }) => larger(widest, wide), ZERO),
+    mm(5),
+  );
+  const centre = part(width, 0.5);
+  const marks: Mark[] = [];
+  let y = mm(2);
+  shown.forEach(({ phrase, style }, index) => {
+    const figures = style.figures;
+    const up = index === 1 && figures ? part(figures.stacked, FRACTION_UP) : part(style.size, 0.68);
+    y = add(y, add(up, index === 0 ? ZERO : mm(2)));
+    marks.push(textAt(centre, y, phrase, style, "middle"));
+    if (index === 1 && figures) y = add(y, part(figures.stacked, 0.22));
+  });
+  const height = add(y, mm(2));
+  return block(width, height, [
+    { kind: "area", points: cornersOf({ left: ZERO, top: ZERO, width, height }), fill: "paper", line: null },
+    ...marks,
+  ]);
+}

@@ -1,0 +1,125 @@
+import type { Mark } from "../../drawings/index.ts";
+import { add, type Length, mm, subtract, sum, ZERO } from "../../lengths/index.ts";
+import { BENCH_SHEET, sectionLayer, sectionTitle, stripAsCut, fineRuns } from "../../words/bench-sheet.ts";
+import { type Block, block, cornersOf, gap, stack } from "../block.ts";
+import { dimensionLine, extensionLine } from "../dimension.ts";
+import { part, points } from "../paper.ts";
+import { ruledHead } from "../tags.ts";
+import { paragraph, textAt } from "../text.ts";
+import { TYPE, type TextStyle } from "../type.ts";
+import { type BenchDesk, enlarged } from "./desk.ts";
+
+const ENLARGEMENTS = [5, 4, 3, 2, 1];
+const STUB = mm(13);
+const PRINT_ROOM = mm(16);
+const FIGURES: TextStyle = { ...TYPE.line, figures: { whole: points(14), stacked: points(15) } };
+
+/**
+ * All mats in section, face up, larger than life: each bevel at its true lean, the strip as it is
+ * cut and not as it was asked. Null for a single mat, which has no strip.
+ */
+export function matsSection(desk: BenchDesk, width: Length): Block | null {
+  const { mats, design } = desk.job.composition;
+  if (mats.length < 2) return null;
+  // From the lowest mat's back edge leftwards to the upper's, at life size.
+  const span = sum(mats.map(({ bevel, revealAsCut }) => add(bevel.plan, revealAsCut ?? ZERO)));
+  const by = ENLARGEMENTS.find((each) => sum([STUB, PRINT_ROOM, enlarged(span, each)]) <= width) ?? 1;
+  const edge = add(STUB, enlarged(span, by));
+  const thick = sum(mats.map(({ thickness }) => enlarged(thickness, by)));
+  const above = mm(9);
+  const marks: Mark[] = [];
+  let x = edge;
+  let low = add(above, thick);
+  const strips: {
+    readonly from: Length;
+    readonly to: Length;
+    readonly level: Length;
+    readonly mat: number;
+  }[] = [];
+  mats.forEach(({ thickness, bevel, revealAsCut }, index) => {
+    if (index > 0) {
+      const from = subtract(x, enlarged(revealAsCut ?? ZERO, by));
+      strips.push({ from, to: x, level: low, mat: index });
+      x = from;
+    }
+    const top = subtract(low, enlarged(thickness, by));
+    const face = subtract(x, enlarged(bevel.plan, by));
+    marks.push({
+      kind: "area",
+      points: [
+        { x: ZERO, y: top },
+        { x: face, y: top },
+        { x, y: low },
+        { x: ZERO, y: low },
+      ],
+      fill: "none",
+      line: "edge",
+    });
+    const inside = subtract(low, part(subtract(low, top), 0.5));
+    marks.push(textAt(mm(1.4), add(inside, mm(1.1)), sectionLayer(index, mats.length), TYPE.caption));
+    x = face;
+    low = top;
+  });
+  const floor = add(above, thick);
+  const lowest = mats[0];
+  const printRight = add(edge, mm(9));
+  const dimLevel = add(floor, mm(5));
+  return stack([
+    ruledHead(desk, sectionTitle(mats.length, by), width),
+    gap(mm(1)),
+    block(width, add(floor, mm(8)), [
+      ...marks,
+      {
+        kind: "area",
+        points: cornersOf({ left: ZERO, top: floor, width: printRight, height: mm(1.1) }),
+        fill: "ink",
+        line: null,
+      },
+      textAt(add(edge, mm(2.4)), subtract(floor, mm(1.6)), BENCH_SHEET.printWord, TYPE.caption),
+      ...strips.flatMap(({ from, to, level, mat }) => {
+        const line = mm(7.4);
+        const cut = mats[mat]?.revealAsCut ?? ZERO;
+        return [
+          extensionLine("x", from, level, line),
+          extensionLine("x", to, level, line),
+          ...dimensionLine("x", from, to, line),
+          textAt(
+            add(from, part(subtract(to, from), 0.5)),
+            subtract(line, mm(1.5)),
+            fineRuns(cut, desk.speech.ruler),
+            FIGURES,
+            "middle",
+          ),
+        ];
+      }),
+      ...(lowest === undefined || lowest.bevel.plan === 0
+        ? []
+        : [
+            extensionLine(
+              "x",
+              subtract(edge, enlarged(lowest.bevel.plan, by)),
+              add(floor, mm(1.1)),
+              dimLevel,
+            ),
+            extensionLine("x", edge, add(floor, mm(1.1)), dimLevel),
+            ...dimensionLine("x", subtract(edge, enlarged(lowest.bevel.plan, by)), edge, dimLevel),
+            textAt(
+              add(edge, mm(6.4)),
+              add(dimLevel, mm(1.8)),
+              fineRuns(lowest.bevel.plan, desk.speech.ruler),
+              FIGURES,
+            ),
+          ]),
+    ]),
+    ...mats
+      .slice(1)
+      .map((mat, index) =>
+        paragraph(
+          desk,
+          stripAsCut(design.mats[index + 1]?.reveal ?? ZERO, mat.revealAsCut ?? ZERO, desk.speech),
+          { ...TYPE.line, figures: { whole: points(11), stacked: points(13) } },
+          width,
+        ),
+      ),
+  ]);
+}

@@ -1,0 +1,47 @@
+import type { Typeface } from "../drawings/index.ts";
+
+/** Stands for a sign that the type lacks: visible, and named on the paper. */
+const STAND_IN = "□";
+
+export interface Printable {
+  readonly text: string;
+  /** How many signs were replaced. */
+  readonly missing: number;
+}
+
+/**
+ * A text from outside as it can be printed: on one line, composed (NFC), without control signs, every
+ * sign that the type lacks replaced by a square. The paper says how many were, so that a name in
+ * another script is written in by hand and never lost in silence.
+ */
+export function printable(text: string, typeface: Typeface): Printable {
+  let missing = 0;
+  const printed = [
+    ...text
+      .normalize("NFC")
+      .replace(/[\s\p{Cc}]+/gu, " ")
+      .trim(),
+  ]
+    .filter((character) => !/^\p{Cf}$/u.test(character))
+    .map((character) => {
+      if (character === " " || typeface.has(character)) return character;
+      missing += 1;
+      return STAND_IN;
+    })
+    .join("");
+  return { text: printed, missing };
+}
+
+/** Several texts at once, and the signs missing from all of them. */
+export function printableAll<Name extends string>(
+  texts: Readonly<Record<Name, string>>,
+  typeface: Typeface,
+): { readonly texts: Readonly<Record<Name, string>>; readonly missing: number } {
+  let missing = 0;
+  const entries = Object.entries<string>(texts).map(([name, text]) => {
+    const printed = printable(text, typeface);
+    missing += printed.missing;
+    return [name, printed.text] as const;
+  });
+  return { texts: { ...texts, ...Object.fromEntries(entries) }, missing };
+}
