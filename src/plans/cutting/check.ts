@@ -1,0 +1,162 @@
+import type { Box } from "../../geometry/index.ts";
+import { carryOutCuts } from "./check-cuts.ts";
+import { checkMoney } from "./check-money.ts";
+import type { CuttingFault, Ground, Report } from "./faults.ts";
+import type { CuttingJob } from "./job.ts";
+import type { CuttingPlan, PlannedSheet } from "./plan.ts";
+
+/**
+ * Checks a plan against its job, trusting neither the planner nor its notes: whatever can be reckoned
+ * again is, and the cuts are carried out one by one on the sheet. It shares no code with the planners,
+ * only the shapes of job and plan. An empty list: the plan holds.
+ */
+export function cuttingFaults(job: CuttingJob, plan: CuttingPlan): CuttingFault[] {
+  const faults: CuttingFault[] = [];
+  const report: Report = (fault) => void faults.push(fault);
+  plan.sheets.forEach((sheet, index) => {
+    const ground = groundOf(job, plan, index, report);
+    if (ground === null) return;
+    if (ground.width !== sheet.size.width || ground.height !== sheet.size.height) {
+      report({ code: "wrong-sheet-size", sheet: index });
+    }
+    checkPlacements(job, sheet, index, ground, report);
+    if (!cutsApart(sheet.placements, job.kerf)) report({ code: "not-guillotine", sheet: index });
+    carryOutCuts(job, sheet, index, ground, report);
+  });
+  checkDemand(job, plan, report);
+  checkStock(job, plan, report);
+  checkMoney(job, plan, report);
+  return faults;
+}
+
+function groundOf(job: CuttingJob, plan: CuttingPlan, index: number, report: Report): Ground | null {
+  const from = plan.sheets[index]?.from;
+  if (from === undefined) return null;
+  if (from.kind === "stock") {
+    const sheet = job.sheets[from.sheet];
+    if (sheet === undefined) report({ code: "no-such-sheet", sheet: index });
+    return sheet ?? null;
+  }
+  const lies = plan.sheets[from.sheet]?.placements[from.placement];
+  const piece = lies === undefined ? undefined : job.pieces[lies.piece];
+  if (lies === undefined || piece === undefined || piece.window === null || !job.dropOuts) {
+    report({ code: "no-such-drop-out", sheet: index });
+    return null;
+  }
+  const asWanted = lies.width === piece.width && lies.height === piece.height;
+  const [width, height] = asWanted
+    ? [piece.window.width, piece.window.height]
+    : [piece.window.height, piece.window.width];
+  return { width, height, trim: 0 };
+}
+
+function checkPlacements(
+  job: CuttingJob,
+  { placements, needs }: PlannedSheet,
+  sheet: number,
+  ground: Ground,
+  report: Report,
+): void {
+  const { trim } = ground;
+  placements.forEach((lies, placement) => {
+    const piece = job.pieces[lies.piece];
+    if (piece === undefined) {
+      report({ code: "no-such-piece", sheet, placement });
+      return;
+    }
+    const straight = lies.width === piece.width && lies.height === piece.height;
+    const turned = piece.turns && lies.width === piece.height && lies.height === piece.width;
+    if (!straight && !turned) report({ code: "wrong-piece-size", sheet, placement });
+    const inside =
+      lies.left >= trim &&
+      lies.top >= trim &&
+      lies.left + lies.width <= ground.width - trim &&
+      lies.top + lies.height <= ground.height - trim;
+    if (!inside) report({ code: "outside", sheet, placement });
+    placements.slice(0, placement).forEach((other, earlier) => {
+      if (!apart(lies, other, job.kerf))
+        report({ code: "too-close", sheet, placements: [earlier, placement] });
+    });
+  });
+  const right = placements.reduce((most, one) => Math.max(most, one.left + one.width), 0);
+  const foot = placements.reduce((most, one) => Math.max(most, one.top + one.height), 0);
+  if (needs.width !== right + trim || needs.height !== foot + trim) report({ code: "needs", sheet });
+}
+
+const apart = (a: Box, b: Box, kerf: number): boolean =>
+  a.left + a.width + kerf <= b.left ||
+  b.left + b.width + kerf <= a.left ||
+  a.top + a.height + kerf <= b.top ||
+  b.top + b.height + kerf <= a.top;
+
+/**
+ * Whether straight cuts from edge to edge can part all boxes. Greedy is exact: wherever a cut hits no
+ * box it can be made, since what is cuttable stays so when part of it is taken away.
+ */
+function cutsApart(boxes: readonly Box[], kerf: number): boolean {
+  if (boxes.length < 2) return true;
+  for (const upright of [true, false]) {
+    const groups = groupsAlong(boxes, kerf, upright);
+    if (groups.length > 1) return groups.every((group) => cutsApart(group, kerf));
+  }
+  return false;
+}
+
+/** The boxes in groups that cuts in one direction part. */
+function groupsAlong(boxes: readonly Box[], kerf: number, upright: boolean): Box[][] {
+  const start = (box: Box): number => (upright ? box.left : box.top);
+  const end = (box: Box): number => (upright ? box.left + box.width : box.top + box.height);
+  const groups: Box[][] = [];
+  let reach = Number.NEGATIVE_INFINITY;
+  for (const box of boxes.toSorted((a, b) => start(a) - start(b))) {
+    if (start(box) >= reach + kerf) groups.push([box]);
+    else groups[groups.length - 1]?.push(box);
+    reach = Math.max(reach, end(box));
+  }
+  return groups;
+}
+
+/** Every copy once, nothing beyond, and whatever is missing said. */
+function checkDemand(job: CuttingJob, plan: CuttingPlan, report: Report): void {
+  const copies = job.pieces.map(() => new Set<number>());
+  for (const { placements } of plan.sheets) {
+    for (const { piece, copy } of placements) {
+      const seen = copies[piece];
+      const count = job.pieces[piece]?.count ?? 0;
+      if (seen === undefined) continue;
+      if (seen.has(copy) || !Number.isInteger(copy) || copy < 0 || copy >= count)
+        report({ code: "copy", piece, copy });
+      seen.add(copy);
+    }
+  }
+  job.pieces.forEach(({ count }, piece) => {
+    const made = copies[piece]?.size ?? 0;
+    const missing = plan.missing[piece] ?? Number.NaN;
+    if (made + missing !== count) report({ code: "demand", piece, made });
+    const named = plan.checks.some((one) => one.level === "stop" && "piece" in one && one.piece === piece);
+    if (named !== missing > 0) report({ code: "silence", piece });
+  });
+}
+
+/** No sheet more often than it is there, no drop-out twice, none cut from a window of its own making. */
+function checkStock(job: CuttingJob, plan: CuttingPlan, report: Report): void {
+  job.sheets.forEach(({ copies }, stock) => {
+    const used = plan.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === stock).length;
+    if (copies !== null && used > copies) report({ code: "copies", stock, used });
+  });
+  const seen = new Set<string>();
+  plan.sheets.forEach(({ from }, sheet) => {
+    if (from.kind !== "drop-out") return;
+    const key = `${from.sheet} ${from.placement}`;
+    if (seen.has(key)) report({ code: "drop-out-twice", sheet });
+    seen.add(key);
+    let host = plan.sheets[from.sheet]?.from;
+    for (let steps = 0; host?.kind === "drop-out"; steps++) {
+      if (steps > plan.sheets.length) {
+        report({ code: "drop-out-circle", sheet });
+        break;
+      }
+      host = plan.sheets[host.sheet]?.from;
+    }
+  });
+}

@@ -1,0 +1,23 @@
+export { cuttingFaults } from "./check.ts";
+export type { CuttingCheck } from "./checks.ts";
+export type { CuttingFault } from "./faults.ts";
+export {
+  type CuttingJob,
+  LONGEST_SIDE,
+  MOST_ENTRIES,
+  MOST_PIECES,
+  type PieceWanted,
+  requireSoundJob,
+  type StockSheet,
+} from "./job.ts";
+export type {
+  BoundArgument,
+  CostBound,
+  Cut,
+  CuttingPlan,
+  Leftover,
+  Placement,
+  PlannedSheet,
+  Source,
+} from "./plan.ts";
+export { type PlanOptions, planCutting } from "./planner.ts";

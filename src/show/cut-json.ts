@@ -1,0 +1,124 @@
+import type { Box, Point } from "../geometry/index.ts";
+import { type Length, toInches, toMillimetres } from "../lengths/index.ts";
+import {
+  type Cut,
+  type CuttingJob,
+  type CuttingPlan,
+  type PlannedSheet,
+  planCutting,
+  type Source,
+} from "../plans/index.ts";
+import {
+  aboutCutting,
+  type CuttingSpeech,
+  sayBound,
+  sayCuttingCheck,
+  sayCutWanted,
+  sayDropOutOf,
+} from "../words/cutting.ts";
+import type { ProblemJson } from "./compose-json.ts";
+import { type CutProblem, type CutUnit, readCut } from "./read-cut.ts";
+
+/** Milliseconds from any start. */
+export type Clock = () => number;
+
+const hostClock: Clock = () => performance.now();
+
+/** One material's job in, its cutting plan or its problem out, as plain JSON. */
+export const cutJson = (document: unknown, clock: Clock = hostClock): object =>
+  cutResult(document, clock).json;
+
+/** As `cutJson`, with whether some piece cannot be made (a check of level "stop") or the job could not be read. */
+export function cutResult(
+  document: unknown,
+  clock: Clock = hostClock,
+): { readonly json: object; readonly stopped: boolean } {
+  const start = clock();
+  const read = readCut(document);
+  if (!read.ok) {
+    const [first, ...more] = read.problems.map(cutProblemJson);
+    return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
+  }
+  const { job, unit, seconds, seed } = read.value;
+  const plan = planCutting(job, { seconds, seed, clock });
+  const json = cuttingPlanJson(job, plan, unit, (clock() - start) / 1000);
+  return { json, stopped: plan.checks.some((check) => check.level === "stop") };
+}
+
+export const cutProblemJson = ({ field, found, wanted }: CutProblem): ProblemJson => ({
+  field,
+  found,
+  wanted: sayCutWanted(wanted),
+});
+
+/** A plan in the open format: coordinates from each sheet's own corner, in the job's unit, exact. */
+export function cuttingPlanJson(job: CuttingJob, plan: CuttingPlan, unit: CutUnit, seconds: number): object {
+  const number = numberIn(unit);
+  const speech: CuttingSpeech = { job, unit };
+  return {
+    unit,
+    sheets: plan.sheets.map((sheet) => sheetJson(job, plan, sheet, number)),
+    cost: plan.cost,
+    sheetsUsed: plan.sheetsUsed,
+    bound: { cost: plan.bound.cost, how: sayBound(plan.bound.how) },
+    proven: plan.proven,
+    settings: plan.settings,
+    seconds: Math.round(seconds * 1000) / 1000,
+    checks: plan.checks.map((check) => ({
+      code: check.code,
+      level: check.level,
+      text: sayCuttingCheck(check, speech),
+      about: aboutCutting(check),
+    })),
+  };
+}
+
+const numberIn = (unit: CutUnit): ((length: Length) => number) => {
+  switch (unit) {
+    case "in":
+      return toInches;
+    case "mm":
+      return toMillimetres;
+    case "tick":
+      return (length) => length;
+  }
+};
+
+function sheetJson(
+  job: CuttingJob,
+  plan: CuttingPlan,
+  sheet: PlannedSheet,
+  number: (length: Length) => number,
+): object {
+  const box = ({ left, top, width, height }: Box) => ({
+    x: number(left),
+    y: number(top),
+    w: number(width),
+    h: number(height),
+  });
+  const point = ({ x, y }: Point) => [number(x), number(y)];
+  return {
+    sheet:
+      sheet.from.kind === "stock" ? sheet.from.sheet : { from: [sheet.from.sheet, sheet.from.placement] },
+    name: nameOf(job, plan, sheet.from),
+    w: number(sheet.size.width),
+    h: number(sheet.size.height),
+    pieces: sheet.placements.map((lies) => ({ piece: lies.piece, copy: lies.copy, ...box(lies) })),
+    cuts: sheet.cuts.map((cut: Cut, index) => ({
+      from: point(cut.from),
+      to: point(cut.to),
+      n: index + 1,
+      fence: number(cut.setting),
+      against: cut.against,
+      ...(cut.takes > 0 ? { takes: number(cut.takes) } : {}),
+    })),
+    left: sheet.left.map((one) => ({ ...box(one), keep: one.keep })),
+    needs: { w: number(sheet.needs.width), h: number(sheet.needs.height) },
+  };
+}
+
+function nameOf(job: CuttingJob, plan: CuttingPlan, from: Source): string {
+  if (from.kind === "stock") return job.sheets[from.sheet]?.name ?? "";
+  const host = plan.sheets[from.sheet]?.placements[from.placement];
+  return sayDropOutOf(job.pieces[host?.piece ?? -1]?.name ?? "");
+}
