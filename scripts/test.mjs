@@ -16,12 +16,15 @@ const skips = [];
 
 const modules = (...path) => join(root, "node_modules", ...path);
 
+// In a log file colours are noise.
+const plain = process.stdout.isTTY ? {} : { NO_COLOR: "1", FORCE_COLOR: "0" };
+
 /** Runs one of the packages' programs; what it says is kept, or let through when `show`. */
 function run(program, list, { show = false, environment = {} } = {}) {
   return new Promise((ended) => {
     const child = spawn(process.execPath, [program, ...list], {
       cwd: root,
-      env: { ...process.env, ...environment },
+      env: { ...process.env, ...plain, ...environment },
       stdio: show ? ["ignore", "inherit", "inherit"] : ["ignore", "pipe", "pipe"],
     });
     let said = "";
