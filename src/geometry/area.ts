@@ -1,5 +1,4 @@
 import { TICKS_PER_MILLIMETRE } from "../lengths/index.ts";
-import { edgesOf } from "./polygon.ts";
 import type { Outline, RealBox, RealPoint } from "./types.ts";
 
 /**
@@ -14,9 +13,11 @@ export function area(outline: Outline | readonly RealPoint[]): number {
   const [origin] = outline;
   if (origin === undefined) return 0;
   let twice = 0;
-  for (const { from, to } of edgesOf(outline)) {
+  let from = outline.at(-1) ?? origin;
+  for (const to of outline) {
     // Counted from a point of the outline itself: far from it, the small difference of large products would be lost.
     twice += (from.x - origin.x) * (to.y - origin.y) - (to.x - origin.x) * (from.y - origin.y);
+    from = to;
   }
   return Math.abs(twice) / 2 / SQUARE_MILLIMETRE;
 }
@@ -24,28 +25,31 @@ export function area(outline: Outline | readonly RealPoint[]): number {
 /** The area that an outline and an upright box have in common, in square millimetres. */
 export function clippedArea(outline: Outline | readonly RealPoint[], box: RealBox): number {
   let sum = 0;
-  for (const { from, to } of edgesOf(outline)) {
-    sum += areaBeside(
-      { x: from.x - box.left, y: from.y - box.top },
-      { x: to.x - box.left, y: to.y - box.top },
-      box,
-    );
+  let from = outline.at(-1);
+  for (const to of outline) {
+    if (from !== undefined) sum += areaBeside(from, to, box);
+    from = to;
   }
   return Math.abs(sum) / SQUARE_MILLIMETRE;
 }
 
 /**
- * The area between the box's head and one edge, inside the box (whose corner is the origin): above
- * nought for an edge that runs to the right. Over a closed outline all but the common part cancels.
+ * The area between the box's head and one edge, inside the box: above nought for an edge that runs to
+ * the right. Over a closed outline all but the common part cancels.
  */
 function areaBeside(from: RealPoint, to: RealPoint, box: RealBox): number {
-  const left = within(from.x, box.width);
-  const right = within(to.x, box.width);
+  const fromX = from.x - box.left;
+  const toX = to.x - box.left;
+  const left = within(fromX, box.width);
+  const right = within(toX, box.width);
   if (left === right) return 0;
-  const steepness = (to.y - from.y) / (to.x - from.x);
-  const yAt = (x: number, end: RealPoint): number =>
-    x === end.x ? end.y : from.y + (x - from.x) * steepness;
-  return (right - left) * meanWithin(yAt(left, from), yAt(right, to), box.height);
+  const fromY = from.y - box.top;
+  const toY = to.y - box.top;
+  const steepness = (toY - fromY) / (toX - fromX);
+  // Where an end lies within the box it counts as it is, not as it comes out of a product.
+  const start = left === fromX ? fromY : fromY + (left - fromX) * steepness;
+  const end = right === toX ? toY : fromY + (right - fromX) * steepness;
+  return (right - left) * meanWithin(start, end, box.height);
 }
 
 /** The mean of what runs evenly from `a` to `b`, held between nought and `most`. */

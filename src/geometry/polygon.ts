@@ -2,15 +2,6 @@ import { fromReal, subtract } from "../lengths/index.ts";
 import { turnOf } from "./exact.ts";
 import type { Box, Extent, Outline, RealPoint } from "./types.ts";
 
-/** From each point of an outline to the next, the last to the first. */
-export function edgesOf(
-  points: readonly RealPoint[],
-): readonly { readonly from: RealPoint; readonly to: RealPoint }[] {
-  const [first] = points;
-  if (first === undefined) return [];
-  return points.map((from, index) => ({ from, to: points[index + 1] ?? first }));
-}
-
 /** How far some points reach each way, as exact as they are. Throws RangeError when there are none or one has no position. */
 export function extentOf(points: readonly RealPoint[]): Extent {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
@@ -54,8 +45,12 @@ export function placeOf(
   outline: Outline | readonly RealPoint[],
 ): "inside" | "edge" | "outside" {
   let inside = false;
-  for (const { from, to } of edgesOf(outline)) {
-    const [upper, lower] = from.y <= to.y ? [from, to] : [to, from];
+  let before = outline.at(-1);
+  for (const to of outline) {
+    const from = before ?? to;
+    before = to;
+    const upper = from.y <= to.y ? from : to;
+    const lower = upper === from ? to : from;
     if (point.y < upper.y || point.y > lower.y) continue;
     if (upper.y === lower.y) {
       if (between(point.x, from.x, to.x)) return "edge";

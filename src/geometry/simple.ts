@@ -1,9 +1,8 @@
 import { turnOf } from "./exact.ts";
-import { extentOf } from "./polygon.ts";
 import type { Extent, Outline, OutlineFault, RealPoint } from "./types.ts";
 
-/** An edge with its place in the list, and the places of the edges that it shares a corner with. */
-interface Edge {
+/** An edge with its place in the list, how far it reaches, and the place of the edge after it. */
+interface Edge extends Extent {
   readonly place: number;
   readonly from: RealPoint;
   readonly to: RealPoint;
@@ -11,8 +10,7 @@ interface Edge {
 }
 
 /** A run of edges that follow one another, with its halves when it is long. */
-interface Run {
-  readonly extent: Extent;
+interface Run extends Extent {
   readonly edges: readonly Edge[];
   readonly halves: readonly [Run, Run] | null;
 }
@@ -46,34 +44,45 @@ function realEdges(outline: readonly RealPoint[]): readonly Edge[] {
     const to = outline[place + 1] ?? outline[0] ?? from;
     return from.x === to.x && from.y === to.y ? [] : [{ place, from, to }];
   });
-  return starts.map((edge, index) => ({ ...edge, next: (starts[index + 1] ?? starts[0] ?? edge).place }));
+  return starts.map(({ place, from, to }, index) => ({
+    place,
+    from,
+    to,
+    next: (starts[index + 1] ?? starts[0])?.place ?? place,
+    left: Math.min(from.x, to.x),
+    top: Math.min(from.y, to.y),
+    right: Math.max(from.x, to.x),
+    bottom: Math.max(from.y, to.y),
+  }));
 }
 
+/** Neighbours in the list lie close together, so runs of them are compared first, and edges only where two runs come near. */
 function crossings(edges: readonly Edge[], most: number): (readonly [number, number])[] {
   const found: (readonly [number, number])[] = [];
   const compare = (a: Edge, b: Edge): void => {
     if (found.length < most && meetAstray(a, b)) found.push([a.place, b.place]);
   };
-  const within = (run: Run): void => {
+  const within = ({ edges: all, halves }: Run): void => {
     if (found.length >= most) return;
-    if (run.halves === null) {
-      run.edges.forEach((a, index) => run.edges.slice(index + 1).forEach((b) => compare(a, b)));
+    if (halves === null) {
+      for (const a of all) for (const b of all) if (a.place < b.place) compare(a, b);
       return;
     }
-    const [first, second] = run.halves;
-    within(first);
-    within(second);
-    across(first, second);
+    within(halves[0]);
+    within(halves[1]);
+    across(halves[0], halves[1]);
   };
   // `a` always lies before `b` in the list.
   const across = (a: Run, b: Run): void => {
-    if (found.length >= most || apart(a.extent, b.extent)) return;
+    if (found.length >= most || apart(a, b)) return;
     if (a.halves !== null && (b.halves === null || a.edges.length >= b.edges.length)) {
-      a.halves.forEach((half) => across(half, b));
+      across(a.halves[0], b);
+      across(a.halves[1], b);
     } else if (b.halves !== null) {
-      b.halves.forEach((half) => across(a, half));
+      across(a, b.halves[0]);
+      across(a, b.halves[1]);
     } else {
-      a.edges.forEach((one) => b.edges.forEach((other) => compare(one, other)));
+      for (const one of a.edges) for (const other of b.edges) compare(one, other);
     }
   };
   if (edges.length > 0) within(runOf(edges));
@@ -81,19 +90,21 @@ function crossings(edges: readonly Edge[], most: number): (readonly [number, num
 }
 
 function runOf(edges: readonly Edge[]): Run {
-  if (edges.length <= LONGEST_LEAF) {
-    return { extent: extentOf(edges.flatMap(({ from, to }) => [from, to])), edges, halves: null };
-  }
+  if (edges.length <= LONGEST_LEAF) return { ...reachOf(edges), edges, halves: null };
   const middle = Math.ceil(edges.length / 2);
-  const first = runOf(edges.slice(0, middle));
-  const second = runOf(edges.slice(middle));
-  const extent: Extent = {
-    left: Math.min(first.extent.left, second.extent.left),
-    top: Math.min(first.extent.top, second.extent.top),
-    right: Math.max(first.extent.right, second.extent.right),
-    bottom: Math.max(first.extent.bottom, second.extent.bottom),
-  };
-  return { extent, edges, halves: [first, second] };
+  const halves = [runOf(edges.slice(0, middle)), runOf(edges.slice(middle))] as const;
+  return { ...reachOf(halves), edges, halves };
+}
+
+function reachOf(parts: readonly Extent[]): Extent {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const part of parts) {
+    left = Math.min(left, part.left);
+    top = Math.min(top, part.top);
+    right = Math.max(right, part.right);
+    bottom = Math.max(bottom, part.bottom);
+  }
+  return { left, top, right, bottom };
 }
 
 const apart = (a: Extent, b: Extent): boolean =>
@@ -101,10 +112,10 @@ const apart = (a: Extent, b: Extent): boolean =>
 
 /** Whether two edges, the first earlier in the list, meet elsewhere than at the corner that they share as neighbours. */
 function meetAstray(a: Edge, b: Edge): boolean {
+  if (apart(a, b)) return false;
   if (a.next === b.place && foldsBack(a, b)) return true;
   if (b.next === a.place && foldsBack(b, a)) return true;
   if (a.next === b.place || b.next === a.place) return false;
-  if (apart(extentOf([a.from, a.to]), extentOf([b.from, b.to]))) return false;
   // Their boxes meet, so the two meet when neither lies wholly beside the other's line; in one line too.
   return (
     turnOf(b.from, b.to, a.from) * turnOf(b.from, b.to, a.to) <= 0 &&

@@ -95,17 +95,13 @@ function edgeOfSquares(
 
 /** A polygon that goes once round the origin, its points at rising angles and any distances: spiky, concave, simple unless rounding folds it. */
 export const roundedStars = (least: number, most: number, size: number): fc.Arbitrary<Outline> =>
-  fc
-    .array(fc.double({ min: 0.02, max: 1, noNaN: true }), { minLength: least, maxLength: most })
-    .map((radii) =>
-      radii.map((radius, index) => {
-        const angle = ((index + 0.37) / radii.length) * 2 * Math.PI;
-        return point(
-          Math.round(size * radius * Math.cos(angle)),
-          Math.round(size * radius * Math.sin(angle)),
-        );
-      }),
-    );
+  fc.array(fc.integer({ min: 20, max: 1000 }), { minLength: least, maxLength: most }).map((radii) =>
+    radii.map((thousandths, index) => {
+      const radius = thousandths / 1000;
+      const angle = ((index + 0.37) / radii.length) * 2 * Math.PI;
+      return point(Math.round(size * radius * Math.cos(angle)), Math.round(size * radius * Math.sin(angle)));
+    }),
+  );
 
 /** Any points in any order: mostly no simple outline. */
 export const anyPoints = (most: number, size: number): fc.Arbitrary<Outline> =>
