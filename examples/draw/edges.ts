@@ -32,12 +32,26 @@ export function strayingEdge(chance: Chance, area: Area, edge: Edge): Spot[] {
     }));
   };
   const [right, foot] = [area.left + area.width, area.top + area.height];
+  const head = side(area.width, false).map((s): Spot => [area.left + s.along, area.top + s.in]);
+  const east = side(area.height, true).map((s): Spot => [right - s.in, area.top + s.along]);
+  const low = side(area.width, false).map((s): Spot => [right - s.along, foot - s.in]);
+  const west = side(area.height, true).map((s): Spot => [area.left + s.in, foot - s.along]);
   return [
-    ...side(area.width, false).map((s): Spot => [area.left + s.along, area.top + s.in]),
-    ...side(area.height, true).map((s): Spot => [right - s.in, area.top + s.along]),
-    ...side(area.width, false).map((s): Spot => [right - s.along, foot - s.in]),
-    ...side(area.height, true).map((s): Spot => [area.left + s.in, foot - s.along]),
+    ...head,
+    ...corner(east[0], head.at(-1)),
+    ...east,
+    ...corner(east.at(-1), low[0]),
+    ...low,
+    ...corner(west[0], low.at(-1)),
+    ...west,
+    ...corner(west.at(-1), head[0]),
   ];
+}
+
+/** One spot that rounds a corner, between the nearest spots of its upright side and of its level side, and no further out than either. */
+function corner(upright: Spot | undefined, level: Spot | undefined): Spot[] {
+  if (!upright || !level) return [];
+  return [[upright[0] * 0.72 + level[0] * 0.28, level[1] * 0.72 + upright[1] * 0.28]];
 }
 
 /** From 0 to 1: where a brush ends its strokes the edge steps from one stroke to the next; along a stroke it only wavers. */
