@@ -7,9 +7,11 @@ import {
   showDocument,
   stockDocument,
 } from "../show/index.ts";
+import { CannotServe, papersOf, serve, type ServeOptions } from "../server/index.ts";
 import { CLI } from "../words/cli.ts";
 import { type ComposeOptions, runCompose } from "./compose.ts";
 import { Unreadable } from "./input.ts";
+import { type PacketOptions, runPacket } from "./packet.ts";
 
 const SCHEMAS = {
   compose: composeDocument,
@@ -36,6 +38,32 @@ export async function main(argv: readonly string[]): Promise<number> {
     });
 
   program
+    .command("packet")
+    .description(CLI.packet.about)
+    .argument("<show>", CLI.packet.show)
+    .requiredOption("--out <folder>", CLI.packet.out)
+    .option("--practice <file>", CLI.packet.practice)
+    .option("--stock <file>", CLI.packet.stock)
+    .option("--paper <name>", CLI.packet.paper)
+    .option("--date <day>", CLI.packet.date)
+    .option("--seconds <number>", CLI.packet.seconds)
+    .addHelpText("after", CLI.packet.help)
+    .action(async (show: string, options: PacketOptions) => {
+      status = await runPacket(show, options, today);
+    });
+
+  program
+    .command("serve")
+    .description(CLI.serve.about)
+    .option("--port <number>", CLI.serve.port)
+    .option("--home <folder>", CLI.serve.home)
+    .option("--open", CLI.serve.open)
+    .option("--no-open", CLI.serve.noOpen)
+    .action(async (options: Pick<ServeOptions, "port" | "home" | "open">) => {
+      await serve({ ...options, papers: papersOf(() => performance.now()), clock: () => new Date() });
+    });
+
+  program
     .command("schema")
     .description(CLI.schema)
     .argument("<document>", Object.keys(SCHEMAS).join(", "))
@@ -50,10 +78,17 @@ export async function main(argv: readonly string[]): Promise<number> {
     return status;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (!(error instanceof Unreadable)) throw error;
+    if (!(error instanceof Unreadable || error instanceof CannotServe)) throw error;
     process.stderr.write(`margent: ${error.message}\n`);
     return 2;
   }
+}
+
+/** The day it is here, YYYY-MM-DD. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 const isSchema = (name: string): name is keyof typeof SCHEMAS => Object.hasOwn(SCHEMAS, name);

@@ -4,3 +4,6 @@ export { hasScreen, opener } from "./browser.ts";
 export { type Listening, listen } from "./listen.ts";
 export type { PacketFile, PaperOrder, Papers } from "./papers.ts";
 export { CannotServe, readExample, serve, type ServeOptions, USUAL_PORT } from "./serve.ts";
+export { makePacket, type Packet } from "./packet/packet.ts";
+export { papersOf } from "./packet/papers.ts";
+export type { PacketOrder, PacketProblem } from "./packet/order.ts";

@@ -14,3 +14,13 @@ export { readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
 export { DEFAULT_STOCK, readStock, type Stock, type StockBoard } from "./stock.ts";
 export { type Read, validate } from "./validate.ts";
+export {
+  readShow,
+  showReadOf,
+  type RowWork,
+  type ShowFault,
+  type ShowRead,
+  type ShowResult,
+} from "./read-show.ts";
+export { cutJson, cutResult, cuttingPlanJson } from "./cut-json.ts";
+export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";

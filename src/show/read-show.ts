@@ -1,8 +1,22 @@
 import * as z from "zod/mini";
 import type { Unit } from "../lengths/index.ts";
-import { type ListNote, type ListProblem, listToWorks, readTable, type UnknownColumn } from "./lists/index.ts";
+import {
+  type ListNote,
+  type ListProblem,
+  listToWorks,
+  readTable,
+  type UnknownColumn,
+} from "./lists/index.ts";
 import { foundText, type Problem } from "./problem.ts";
-import { type PracticeDocument, SHOW_VERSION, showDocument, type StockDocument, type WorkDocument, workDocument } from "./schema.ts";
+import {
+  type PracticeDocument,
+  SHOW_VERSION,
+  type ShowDocument,
+  showDocument,
+  type StockDocument,
+  type WorkDocument,
+  workDocument,
+} from "./schema.ts";
 import { validate } from "./validate.ts";
 
 /** One work with the row that a person would look for it in: of a list its record, the header being 1; of a show's document its place, counted the same way. */
@@ -26,9 +40,13 @@ export interface ShowRead {
 }
 
 /** Nothing could be read: one reason, either of a document or of a list. */
-export type ShowFault = { readonly kind: "document"; readonly problems: readonly Problem[] } | { readonly kind: "list"; readonly problem: ListProblem };
+export type ShowFault =
+  | { readonly kind: "document"; readonly problems: readonly Problem[] }
+  | { readonly kind: "list"; readonly problem: ListProblem };
 
-export type ShowResult = { readonly ok: true; readonly show: ShowRead } | { readonly ok: false; readonly fault: ShowFault };
+export type ShowResult =
+  | { readonly ok: true; readonly show: ShowRead }
+  | { readonly ok: false; readonly fault: ShowFault };
 
 /**
  * Reads a show from a file's bytes: a document (JSON) or a list (CSV, XLSX), told apart by what they
@@ -36,7 +54,9 @@ export type ShowResult = { readonly ok: true; readonly show: ShowRead } | { read
  * bare number in a list means where neither its column nor its cell says.
  */
 export async function readShow(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {
-  return startsAsDocument(bytes) ? fromDocument(new TextDecoder().decode(bytes), fileName) : fromList(bytes, fileName, unit);
+  return startsAsDocument(bytes)
+    ? fromDocument(new TextDecoder().decode(bytes), fileName)
+    : fromList(bytes, fileName, unit);
 }
 
 /** Whether the first sign that is no space or byte-order mark opens an object. */
@@ -45,45 +65,60 @@ function startsAsDocument(bytes: Uint8Array): boolean {
   return first === "{".charCodeAt(0);
 }
 
+/** A show that has been validated already, as if it had just been read. */
+export const showReadOf = (show: ShowDocument): ShowRead => ({
+  name: show.name,
+  room: show.room ?? "",
+  date: show.date ?? null,
+  practice: show.practice ?? null,
+  stock: show.stock ?? null,
+  works: show.works.map((work, index) => ({ row: rowOf(index), work })),
+  documentProblems: [],
+  listProblems: [],
+  notes: [],
+  unknownColumns: [],
+});
+
+/** The place of a show's work as a list of it would count it, under a header. */
+const rowOf = (index: number): number => index + 2;
+
 const outline = z.extend(showDocument, { works: z.array(z.unknown()).check(z.maxLength(100_000)) });
 
 function fromDocument(text: string, fileName: string): ShowResult {
-  const refuse = (problem: Problem): ShowResult => ({ ok: false, fault: { kind: "document", problems: [problem] } });
+  const refuse = (problem: Problem): ShowResult => ({
+    ok: false,
+    fault: { kind: "document", problems: [problem] },
+  });
   let json: unknown;
   try {
     json = JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (error) {
-    return refuse({ field: fileName, found: foundText(error instanceof Error ? error.message : String(error)), wanted: { kind: "json" } });
+    return refuse({
+      field: fileName,
+      found: foundText(error instanceof Error ? error.message : String(error)),
+      wanted: { kind: "json" },
+    });
   }
   const whole = validate(outline, json);
   if (!whole.ok) return { ok: false, fault: { kind: "document", problems: whole.problems } };
-  const { name, room, date, practice, stock, version, works } = whole.value;
+  const { version, works } = whole.value;
   if (!(Number.isInteger(version) && version >= 1 && version <= SHOW_VERSION)) {
-    return refuse({ field: "version", found: String(version), wanted: { kind: "version", reads: SHOW_VERSION } });
+    return refuse({
+      field: "version",
+      found: String(version),
+      wanted: { kind: "version", reads: SHOW_VERSION },
+    });
   }
   const read: RowWork[] = [];
   const documentProblems: { row: number; problem: Problem }[] = [];
   for (const [index, given] of works.entries()) {
-    const row = index + 2;
+    const row = rowOf(index);
     const work = validate(workDocument, given);
     if (work.ok) read.push({ row, work: work.value });
     else documentProblems.push(...work.problems.map((problem) => ({ row, problem })));
   }
-  return {
-    ok: true,
-    show: {
-      name,
-      room: room ?? "",
-      date: date ?? null,
-      practice: practice ?? null,
-      stock: stock ?? null,
-      works: read,
-      documentProblems,
-      listProblems: [],
-      notes: [],
-      unknownColumns: [],
-    },
-  };
+  const show = showReadOf({ ...whole.value, works: [] });
+  return { ok: true, show: { ...show, works: read, documentProblems } };
 }
 
 async function fromList(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {

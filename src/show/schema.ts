@@ -142,7 +142,7 @@ const stockSheet = z.object({
   cost: z.optional(z.number()),
   copies: z.optional(z.nullable(z.number())),
   trim: z.optional(length),
-  /** The board it is a sheet of; the practice's first board where absent. */
+  /** The board it is a sheet of. Absent: bought sheets serve for any board, the few of a rack for the practice's own. */
   board: z.optional(z.string()),
 });
 

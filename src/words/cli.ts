@@ -24,7 +24,8 @@ Exit status: 0 done; 1 done, but something cannot be made as asked; 2 nothing co
     out: "the folder to write; one that holds a packet is replaced as a whole",
     practice: "the studio's habits as JSON",
     stock: "what lies in the rack and can be bought, as JSON",
-    paper: "paper to print on",
+    paper: "paper to print on, a4 or letter (default: the practice's)",
+    seconds: "how long the plan of one board may take (default: 5)",
     date: "the date to print, YYYY-MM-DD (default: today)",
     help: `
 The list needs a column "title" and sizes: "sheet width" and "sheet height", or "image width" and

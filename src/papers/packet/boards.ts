@@ -7,7 +7,7 @@ import {
   planCutting,
   type PlanOptions,
 } from "../../plans/cutting/index.ts";
-import type { Practice, Stock } from "../../show/index.ts";
+import type { Practice, Stock, StockBoard } from "../../show/index.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** What a piece of a job is for: a mat of a work, or what the work is mounted on (`mat` null). */
@@ -31,10 +31,13 @@ export function planBoards(
   practice: Practice,
   stock: Stock,
   options: PlanOptions,
+  told: (board: string) => void,
 ): readonly PlannedBoard[] {
   const wanted = new Map<string, { piece: PieceWanted; use: PieceUse }[]>();
   const want = (board: string, piece: PieceWanted, use: PieceUse): void => {
-    wanted.set(board, [...(wanted.get(board) ?? []), { piece, use }]);
+    const entries = wanted.get(board) ?? [];
+    entries.push({ piece, use });
+    wanted.set(board, entries);
   };
   for (const [index, { work, composition, stopped, quantity }] of works.entries()) {
     if (stopped) continue;
@@ -48,8 +51,9 @@ export function planBoards(
     want(practice.mount, { ...base, window: null }, { work: index, mat: null });
   }
   return [...wanted].map(([board, entries]) => {
+    told(board);
     const job: CuttingJob = {
-      sheets: stock.sheets.filter((sheet) => sheet.board === null || sheet.board === board),
+      sheets: stock.sheets.filter((sheet) => servesFor(sheet, board, practice)),
       pieces: entries.map(({ piece }) => piece),
       dropOuts: true,
       kerf: 0 as Length,
@@ -59,6 +63,12 @@ export function planBoards(
     };
     return { board, job, uses: entries.map(({ use }) => use), plan: planCutting(job, options) };
   });
+}
+
+/** A sheet that names no board serves for any when it is bought; when there is only so much of it, it is one of the practice's own board. */
+function servesFor(sheet: StockBoard, board: string, practice: Practice): boolean {
+  if (sheet.board !== null) return sheet.board === board;
+  return sheet.copies === null || board === (practice.mats[0]?.board ?? practice.mount);
 }
 
 /** What falls out of a window as square-edged board; null when nothing is left of it. */

@@ -1,13 +1,7 @@
 import { type Composition, compose, isStopped } from "../../assembly/index.ts";
-import { type PracticeDocument, type Problem, readDesign, type WorkDocument } from "../../show/index.ts";
+import { type PracticeDocument, type Problem, readDesign, type RowWork } from "../../show/index.ts";
 
-/** One line of a list, or one work of a show, with the row that a person would look for it in. */
-export interface ListedWork {
-  readonly row: number;
-  readonly work: WorkDocument;
-}
-
-export interface ComposedWork extends ListedWork {
+export interface ComposedWork extends RowWork {
   readonly composition: Composition;
   /** It cannot be made as asked: it is listed, but gets no board. */
   readonly stopped: boolean;
@@ -21,7 +15,7 @@ export interface RowProblem {
 
 /** Composes every work of a list; what cannot be read is listed by its row and left out, the rest goes on. */
 export function composeWorks(
-  listed: readonly ListedWork[],
+  listed: readonly RowWork[],
   practice: PracticeDocument,
 ): { readonly works: readonly ComposedWork[]; readonly problems: readonly RowProblem[] } {
   const works: ComposedWork[] = [];

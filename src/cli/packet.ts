@@ -1,0 +1,206 @@
+import { readFileSync } from "node:fs";
+import { dirname, isAbsolute, relative, resolve } from "node:path";
+import { makePacket, type Packet } from "../server/index.ts";
+import {
+  DEFAULT_STOCK,
+  problemJson,
+  readShow,
+  type ShowFault,
+  type StockDocument,
+  stockDocument,
+  validate,
+} from "../show/index.ts";
+import { CLI } from "../words/cli.ts";
+import { sayCheck } from "../words/index.ts";
+import { sayListNote, sayListProblem } from "../words/lists.ts";
+import { PACKET, type PacketProgress } from "../words/packet.ts";
+import { readPracticeFile } from "./compose.ts";
+import { earlierPlan, replaceFolder } from "./folder.ts";
+import { parseJson, readBytes, readText, Unreadable } from "./input.ts";
+
+export interface PacketOptions {
+  readonly out: string;
+  readonly practice?: string;
+  readonly stock?: string;
+  readonly paper?: string;
+  readonly date?: string;
+  readonly seconds?: string;
+}
+
+/** `margent packet`: a list or show to a folder of papers. The result is the exit status. */
+export async function runPacket(
+  showName: string,
+  options: PacketOptions,
+  today: () => string,
+): Promise<number> {
+  const practice = options.practice === undefined ? null : readPracticeFile(options.practice);
+  const stock = options.stock === undefined ? null : readStockFile(options.stock);
+  const paper = readPaper(options.paper);
+  const date = readDate(options.date ?? today());
+  const before = earlierPlan(options.out);
+  const read = await readShow(readBytes(showName), showName, practice?.unit ?? "in");
+  if (!read.ok) throw new Unreadable(sayFault(read.fault));
+
+  const { show } = read;
+  const progress = progressOn(process.stderr);
+  const made = await makePacket({
+    show,
+    practice,
+    stock,
+    date,
+    plan: { number: (before?.number ?? 0) + 1, makesVoid: before },
+    paper,
+    picture: picturesBeside(showName),
+    seconds: readSeconds(options.seconds),
+    clock: () => performance.now(),
+    progress: progress.told,
+  });
+  if (!made.ok) throw new Unreadable(made.problems.map(problemJson).map(sayProblem).join("\n"));
+  progress.told({ doing: "writing" });
+  replaceFolder(options.out, made.value.files);
+  progress.done();
+
+  const said = [
+    ...show.notes.map(sayListNote),
+    ...(show.unknownColumns.length === 0
+      ? []
+      : [PACKET.unknownColumns(show.unknownColumns.map(({ name }) => name).join(", "))]),
+    ...(stock === null && show.stock === null
+      ? [PACKET.stockUsed(DEFAULT_STOCK.sheets.map(({ name }) => name).join(", "))]
+      : []),
+  ];
+  for (const line of [
+    ...said,
+    ...stopLines(made.value),
+    ...problemLines(made.value),
+    ...made.value.leftOut,
+  ]) {
+    process.stderr.write(`${line}\n`);
+  }
+  for (const line of summary(made.value, options.out)) process.stdout.write(`${line}\n`);
+  const { works, problems } = made.value.prepared;
+  if (works.length === 0 && problems.length > 0) return 2;
+  return problems.length > 0 || works.some(({ stopped }) => stopped) ? 1 : 0;
+}
+
+const sayProblem = ({ field, found, wanted }: { field: string; found: string; wanted: string }): string =>
+  CLI.problem(field, found, wanted);
+
+function sayFault(fault: ShowFault): string {
+  return fault.kind === "list"
+    ? sayListProblem(fault.problem)
+    : fault.problems.map(problemJson).map(sayProblem).join("\n");
+}
+
+function readStockFile(name: string): StockDocument {
+  const read = validate(stockDocument, parseJson(readText(name), name));
+  if (read.ok) return read.value;
+  throw new Unreadable(
+    read.problems
+      .map(problemJson)
+      .map((problem) => sayProblem({ ...problem, field: `${name}: ${problem.field}` }))
+      .join("\n"),
+  );
+}
+
+function readPaper(paper: string | undefined): "a4" | "letter" | null {
+  if (paper === undefined) return null;
+  const name = paper.toLowerCase();
+  if (name === "a4" || name === "letter") return name;
+  throw new Unreadable(CLI.problem("--paper", paper, "a4 or letter"));
+}
+
+function readDate(date: string): string {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(date) ? new Date(`${date}T12:00:00Z`) : null;
+  if (day !== null && day.toISOString().startsWith(date)) return date;
+  throw new Unreadable(CLI.problem("--date", date, "a day as YYYY-MM-DD"));
+}
+
+function readSeconds(seconds: string | undefined): number {
+  if (seconds === undefined) return USUAL_SECONDS;
+  const value = Number(seconds);
+  if (value >= 0 && value <= 3600) return value;
+  throw new Unreadable(CLI.problem("--seconds", seconds, "seconds from 0 to 3600"));
+}
+
+/** For the plan of one board: long enough for a show, short enough to wait for. */
+const USUAL_SECONDS = 5;
+
+/** Pictures lie beside the list, and nowhere else: a path that leads out of its folder is not followed. */
+function picturesBeside(showName: string): (address: string) => Uint8Array | undefined {
+  const folder = dirname(resolve(showName));
+  const known = new Map<string, Uint8Array | undefined>();
+  return (address) => {
+    if (!known.has(address)) known.set(address, pictureAt(folder, address));
+    return known.get(address);
+  };
+}
+
+function pictureAt(folder: string, address: string): Uint8Array | undefined {
+  const path = resolve(folder, address);
+  const inside = relative(folder, path);
+  if (inside.startsWith("..") || isAbsolute(inside) || !/\.(jpe?g|png)$/i.test(inside)) return undefined;
+  try {
+    return readFileSync(path);
+  } catch (error) {
+    if (
+      error instanceof Error &&
+      "code" in error &&
+      (error.code === "ENOENT" || error.code === "EISDIR" || error.code === "EACCES")
+    )
+      return undefined;
+    throw error;
+  }
+}
+
+const stopLines = (packet: Packet): string[] =>
+  packet.prepared.works.flatMap(({ row, work, composition }) =>
+    composition.checks
+      .filter(({ level }) => level === "stop")
+      .map((check) =>
+        PACKET.stopped(
+          row,
+          work.title,
+          sayCheck(check, { ruler: composition.design.ruler, language: packet.prepared.practice.language }),
+        ),
+      ),
+  );
+
+const problemLines = (packet: Packet): string[] =>
+  packet.prepared.problems.map(({ row, column, found, wanted }) =>
+    CLI.problem(`row ${row}, ${column}`, found, wanted),
+  );
+
+function summary({ prepared, boards, files }: Packet, folder: string): string[] {
+  const stopped = prepared.works.filter((work) => work.stopped).length;
+  const currency = prepared.stock.currency ?? "";
+  return [
+    PACKET.counted(prepared.works.length, stopped, new Set(prepared.problems.map(({ row }) => row)).size),
+    ...boards.map(({ board, plan }) =>
+      PACKET.cost(
+        board,
+        plan.sheetsUsed,
+        prepared.stock.priced ? money(plan.cost, currency) : null,
+        plan.proven,
+        prepared.stock.priced ? money(plan.bound.cost, currency) : null,
+      ),
+    ),
+    PACKET.wrote(files.length, folder),
+  ];
+}
+
+const money = (amount: number, currency: string): string =>
+  `${amount.toFixed(2)}${currency === "" ? "" : ` ${currency}`}`;
+
+/** Progress on a terminal's one line; elsewhere nothing, so that logs stay clean. */
+function progressOn(stream: NodeJS.WriteStream): {
+  readonly told: (progress: PacketProgress) => void;
+  readonly done: () => void;
+} {
+  if (!stream.isTTY) return { told: () => undefined, done: () => undefined };
+  const show = (text: string): void => void stream.write(`\r\u001b[2K${text}`);
+  return {
+    told: (progress) => show(PACKET.progress(progress)),
+    done: () => show(""),
+  };
+}

@@ -1,0 +1,65 @@
+import type { Typeface } from "../../drawings/index.ts";
+import type { Practice } from "../../show/index.ts";
+import { benchSheet } from "../bench/bench-sheet.ts";
+import type { BenchSheetJob, House, PlanWords } from "../job.ts";
+import type { Page, PaperSize } from "../paper.ts";
+import type { Blanks } from "./blanks.ts";
+import type { ComposedWork } from "./works.ts";
+
+/** What all bench sheets of one packet share. */
+export interface Packeted {
+  readonly practice: Practice;
+  readonly house: House;
+  readonly plan: PlanWords;
+  /** Whether the bytes of a picture are at hand: a paper names no picture that cannot be had. */
+  readonly hasPicture: (address: string) => boolean;
+}
+
+/** The job of one work's bench sheet. `blanks` null: no cut plan has given it any. */
+export function benchSheetJob(
+  one: ComposedWork,
+  blanks: Blanks["ofWork"][number],
+  shared: Packeted,
+): BenchSheetJob {
+  const { work, composition, quantity } = one;
+  const { practice } = shared;
+  const { picture } = work;
+  return {
+    composition,
+    work: {
+      title: work.title,
+      maker: work.maker ?? "",
+      year: work.year ?? "",
+      process: work.process ?? "",
+      edition: work.edition ?? "",
+      quantity,
+    },
+    house: shared.house,
+    plan: shared.plan,
+    bench: {
+      hand: practice.hand,
+      scaleTested: practice.scaleTested,
+      overrun: practice.overrun,
+      squaringTrim: practice.squaringTrim,
+    },
+    blanks,
+    picture: picture !== undefined && shared.hasPicture(picture) ? picture : null,
+    mountBoard: practice.mount,
+    language: practice.language,
+  };
+}
+
+/** The pages of every work's bench sheet, one work after the other, made as they are asked for. */
+export function* benchSheetPages(
+  works: readonly ComposedWork[],
+  blanks: Blanks,
+  shared: Packeted,
+  size: PaperSize,
+  typeface: Typeface,
+  told: (done: number) => void,
+): Generator<Page> {
+  for (const [index, work] of works.entries()) {
+    yield* benchSheet(benchSheetJob(work, blanks.ofWork[index] ?? null, shared), size, typeface);
+    told(index + 1);
+  }
+}

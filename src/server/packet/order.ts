@@ -1,0 +1,104 @@
+import { type ComposedWork, composeWorks, type RowProblem } from "../../papers/packet/works.ts";
+import {
+  DEFAULT_STOCK,
+  type PracticeDocument,
+  practiceFor,
+  type Practice,
+  type Problem,
+  readStock,
+  type ShowRead,
+  type Stock,
+  type StockDocument,
+} from "../../show/index.ts";
+import type { PacketProgress } from "../../words/packet.ts";
+import { sayWanted } from "../../words/index.ts";
+import { sayListWanted } from "../../words/lists.ts";
+
+/** Something in the list that could not be taken, as it leaves: where, what, and a sentence. */
+export interface PacketProblem {
+  readonly row: number;
+  readonly column: string;
+  readonly found: string;
+  readonly wanted: string;
+}
+
+/** What a packet is made from. */
+export interface PacketOrder {
+  readonly show: ShowRead;
+  /** Instead of the show's own. */
+  readonly practice: PracticeDocument | null;
+  readonly stock: StockDocument | null;
+  /** The day printed on the papers, ISO 8601. */
+  readonly date: string;
+  readonly plan: {
+    readonly number: number;
+    readonly makesVoid: { readonly number: number; readonly date: string } | null;
+  };
+  readonly paper: "a4" | "letter" | null;
+  /** The bytes of a work's picture, by what the work says; undefined where there are none. */
+  readonly picture: (address: string) => Uint8Array | undefined;
+  /** How long each board's plan may take. */
+  readonly seconds: number;
+  readonly clock: () => number;
+  readonly progress: (what: PacketProgress) => void;
+}
+
+/** The order with its habits and stock read, and every work composed. */
+export interface Prepared {
+  readonly practiceDocument: PracticeDocument;
+  readonly practice: Practice;
+  readonly stock: Stock;
+  readonly works: readonly ComposedWork[];
+  readonly problems: readonly PacketProblem[];
+  /** Those of the works alone, as they were found. */
+  readonly documentProblems: readonly Problem[];
+}
+
+/** Reads habits and stock and composes every work, or tells why the habits or the stock cannot be read. */
+export function prepare(
+  order: PacketOrder,
+):
+  | { readonly ok: true; readonly value: Prepared }
+  | { readonly ok: false; readonly problems: readonly Problem[] } {
+  const practiceDocument = order.practice ?? order.show.practice ?? {};
+  const practice = practiceFor(practiceDocument, practiceDocument.unit ?? "in");
+  if (!practice.ok) return within("practice", practice.problems);
+  const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
+  if (!stock.ok) return within("stock", stock.problems);
+  const { works, problems } = composeWorks(order.show.works, practiceDocument);
+  return {
+    ok: true,
+    value: {
+      practiceDocument,
+      practice: practice.value,
+      stock: stock.value,
+      works,
+      documentProblems: problems.map(({ problem }) => problem),
+      problems: [
+        ...order.show.listProblems.map(({ row, column, found, wanted }) => ({
+          row: row ?? 1,
+          column: column ?? "",
+          found,
+          wanted: sayListWanted(wanted),
+        })),
+        ...order.show.documentProblems.map(problemOfRow),
+        ...problems.map(problemOfRow),
+      ].toSorted((a, b) => a.row - b.row),
+    },
+  };
+}
+
+const within = (
+  what: string,
+  problems: readonly Problem[],
+): { readonly ok: false; readonly problems: readonly Problem[] } => ({
+  ok: false,
+  problems: problems.map((problem) => ({ ...problem, field: `${what}.${problem.field}` })),
+});
+
+const problemOfRow = ({ row, problem }: RowProblem): PacketProblem => ({
+  row,
+  column: problem.field,
+  found: problem.found,
+  wanted: sayWanted(problem.wanted),
+});

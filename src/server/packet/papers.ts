@@ -1,0 +1,54 @@
+import { pdfTypeface, writePdf } from "../../drawings/writers/pdf/index.ts";
+import { benchSheet } from "../../papers/index.ts";
+import { benchSheetJob } from "../../papers/packet/bench-sheets.ts";
+import { showReadOf } from "../../show/index.ts";
+import type { PaperOrder, Papers } from "../papers.ts";
+import type { PacketOrder } from "./order.ts";
+import { prepare } from "./order.ts";
+import { makePacket, packeted } from "./packet.ts";
+
+/** For the plan of one board, while a person waits at a page. */
+const SECONDS = 3;
+
+/** The papers that the page asks for, made from the show it holds. */
+export function papersOf(clock: () => number): Papers {
+  const orderOf = ({ show, date, picture }: PaperOrder): PacketOrder => ({
+    show: showReadOf(show),
+    practice: null,
+    stock: null,
+    date,
+    plan: { number: 1, makesVoid: null },
+    paper: null,
+    picture,
+    seconds: SECONDS,
+    clock,
+    progress: () => undefined,
+  });
+  return {
+    async benchSheet(asked) {
+      const { show } = asked;
+      const one = show.works[asked.work];
+      const order = orderOf({ ...asked, show: { ...show, works: one === undefined ? [] : [one] } });
+      const prepared = prepare(order);
+      if (!prepared.ok) return prepared;
+      const { works, practice, documentProblems } = prepared.value;
+      const [work] = works;
+      if (work === undefined) return { ok: false, problems: documentProblems };
+      const shared = packeted(order, prepared.value);
+      const typeface = pdfTypeface();
+      const pages = benchSheet(benchSheetJob(work, null, shared), practice.paper, typeface);
+      const value = await writePdf(pages, {
+        date: new Date(`${asked.date}T12:00:00Z`),
+        title: work.work.title,
+        language: practice.language,
+        pictures: asked.picture,
+        typeface,
+      });
+      return { ok: true, value };
+    },
+    async packet(asked) {
+      const made = await makePacket(orderOf(asked));
+      return made.ok ? { ok: true, value: made.value.files } : made;
+    },
+  };
+}

@@ -1,0 +1,122 @@
+import type { Hand } from "../assembly/index.ts";
+import type { Side } from "../geometry/index.ts";
+
+const SIDES: Readonly<Record<Side, string>> = {
+  head: "head",
+  left: "front's left",
+  right: "front's right",
+  foot: "foot",
+};
+const HANDS: Readonly<Record<Hand, string>> = {
+  left: "LEFT hand",
+  right: "RIGHT hand",
+  away: "away from you",
+  near: "next to you",
+};
+
+/** The list that the batch is cut by. */
+export const BENCH_ORDER = {
+  header: [
+    "order",
+    "round",
+    "set the stop to",
+    "scale reads",
+    "stop",
+    "work",
+    "blanks",
+    "sides (front)",
+    "at hand (back)",
+  ],
+  round: (round: number): string => (round === 0 ? "top mats" : `mats ${round} below the top`),
+  stays: "stays",
+  moves: "set it",
+  edge: (side: Side): string => SIDES[side],
+  hand: (hand: Hand): string => HANDS[hand],
+} as const;
+
+/** The list of all blanks. */
+export const CUT_TABLE = {
+  header: [
+    "blank",
+    "work",
+    "part",
+    "board",
+    "width",
+    "height",
+    "sheet",
+    "cut from",
+    "from the left",
+    "from the head",
+  ],
+  /** A mat by its place from the lowest up; `null` is what the print is mounted on. */
+  part: (mat: number | null, mats: number): string =>
+    mat === null
+      ? "mount board"
+      : mats === 1
+        ? "mat"
+        : mat === 0
+          ? "lowest mat"
+          : mat === mats - 1
+            ? "top mat"
+            : `mat ${mat + 1}`,
+  outOf: (blank: number): string => `the OUT of blank ${blank}`,
+} as const;
+
+/** What a packet says of itself while it is made and when it is done. */
+export const PACKET = {
+  titles: {
+    benchSheets: "Bench sheets",
+    cutPlan: "Cut plan",
+    shoppingList: "Shopping list",
+    labels: "Labels",
+  },
+  progress: (progress: PacketProgress): string => {
+    switch (progress.doing) {
+      case "composing":
+        return "composing";
+      case "cutting":
+        return `planning ${progress.board}`;
+      case "printing":
+        return `bench sheet ${progress.done} of ${progress.of}`;
+      case "writing":
+        return "writing";
+    }
+  },
+  stockUsed: (sheets: string): string => `No stock was given: boards are planned from sheets of ${sheets}.`,
+  leftOut: {
+    frames: "chop-list.csv is left out: the show has no frames.",
+    wall: "hanging.pdf is left out: the show has no wall.",
+    boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
+  },
+  unknownColumns: (names: string): string => `Columns kept as they are and not read: ${names}.`,
+  stopped: (row: number, title: string, text: string): string => `row ${row}, ${title}: STOP. ${text}`,
+  counted: (works: number, stopped: number, bad: number): string =>
+    [
+      count(works, "work"),
+      ...(stopped === 0 ? [] : [`${stopped} not to be cut as asked`]),
+      ...(bad === 0 ? [] : [`${count(bad, "row")} left out`]),
+    ].join(", "),
+  /** `cost` and `bound` null: no prices are known, and sheets are counted by their area. */
+  cost: (
+    board: string,
+    sheets: number,
+    cost: string | null,
+    proven: boolean,
+    bound: string | null,
+  ): string => {
+    const spent = `${board}: ${count(sheets, "sheet")}${cost === null ? "" : `, ${cost}`}`;
+    if (proven) return `${spent}; no plan costs less`;
+    return bound === null ? spent : `${spent}; no plan costs less than ${bound}`;
+  },
+  wrote: (files: number, folder: string): string => `${count(files, "file")} in ${folder}`,
+  notAPacket: (folder: string): string =>
+    `--out: found ${folder}, which holds something else; wanted: a new or empty folder, or one that holds a packet`,
+} as const;
+
+const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
+
+/** What is being done. */
+export type PacketProgress =
+  | { readonly doing: "composing" | "writing" }
+  | { readonly doing: "cutting"; readonly board: string }
+  | { readonly doing: "printing"; readonly done: number; readonly of: number };
