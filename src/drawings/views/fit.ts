@@ -1,6 +1,6 @@
 import type { Composition } from "../../assembly/index.ts";
 import type { Length } from "../../lengths/index.ts";
-import { BACK_FURNITURE } from "./back.ts";
+import { BACK_FURNITURE, type BackOptions, type BackWords, backView } from "./back.ts";
 import { PIXEL } from "./pen.ts";
 
 /** The space a drawing may take; null where that way is free. */
@@ -9,19 +9,44 @@ export interface Room {
   readonly height: Length | null;
 }
 
+export type FitOptions = Partial<Omit<BackOptions, "scale" | "ruler">>;
+
 /** Below this scale a package of any size is a dot: 1 : 2,000. */
 const LEAST_SCALE = 1 / 2000;
+/** A smaller scale may push a figure out of its border, which takes room again: look so many times. */
+const LOOKS = 5;
+/** For a caller who only asks for room: figures count, words do not. */
+const NO_WORDS: BackWords = {
+  head: "",
+  out: "",
+  atLeftHand: { side: "", hand: "" },
+  atRightHand: { side: "", hand: "" },
+};
 
 /**
- * The largest scale at which the back view, with its figures and words, fits the room: front and back
- * share it. Where borders are too small for their figures the view may stand out by their width.
+ * The largest scale, at most full size, at which the back view fits the room with its figures and, where
+ * they are given, its words: front and back share it. A room too small for any figure gets the least scale.
  */
-export function fitScale(composition: Composition, room: Room, pixel: number = PIXEL): number {
-  const { width, height } = composition.outer;
-  const across =
-    room.width === null ? Infinity : (room.width - BACK_FURNITURE.width * pixel) / Math.max(width, 1);
-  const down =
-    room.height === null ? Infinity : (room.height - BACK_FURNITURE.height * pixel) / Math.max(height, 1);
-  const scale = Math.min(across, down, 1);
-  return Math.max(scale, LEAST_SCALE);
+export function fitScale(composition: Composition, room: Room, options: FitOptions = {}): number {
+  const pixel = options.pixel ?? PIXEL;
+  const size = { width: Math.max(composition.outer.width, 1), height: Math.max(composition.outer.height, 1) };
+  const scaleBeside = (across: number, down: number): number => {
+    const wide = room.width === null ? Infinity : (room.width - across) / size.width;
+    const high = room.height === null ? Infinity : (room.height - down) / size.height;
+    return Math.max(Math.min(wide, high, 1), LEAST_SCALE);
+  };
+  let scale = scaleBeside(BACK_FURNITURE.width * pixel, BACK_FURNITURE.height * pixel);
+  for (let look = 0; look < LOOKS; look += 1) {
+    const view = backView(composition, {
+      words: NO_WORDS,
+      ...options,
+      scale,
+      ruler: composition.design.ruler,
+    });
+    const fitsWide = room.width === null || view.width <= room.width;
+    const fitsHigh = room.height === null || view.height <= room.height;
+    if (fitsWide && fitsHigh) break;
+    scale = scaleBeside(view.width - size.width * scale, view.height - size.height * scale);
+  }
+  return scale;
 }

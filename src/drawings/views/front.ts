@@ -20,7 +20,7 @@ import { clipEdge, clipPolygon, common, corners, isOpen, type Rect, thinned } fr
 export interface FrontOptions extends ViewOptions {
   /** The name of the image's picture; it fills the image's own box. */
   readonly picture?: string;
-  /** Leave out what the eye would not miss on a small drawing: bevels under half a pixel, shade. */
+  /** For a small drawing: a thin edge, no shade, and no bevels under half a pixel. */
   readonly plain?: boolean;
 }
 
@@ -58,7 +58,7 @@ export function frontMarks(
     ...composition.mats.flatMap((mat, index) =>
       matMarks(composition, on, pen, mat, index, options.plain ?? false),
     ),
-    group("board", [area(corners(on.board), "none", "edge")]),
+    group("board", [area(corners(on.board), "none", options.plain ? "thin" : "edge")]),
     ...groupOf("cannot-be", offending(composition, on, sheet)),
   ];
 }

@@ -1,5 +1,6 @@
 import type { Sides } from "../../geometry/index.ts";
 import type { Mark } from "../marks.ts";
+import { BESIDE } from "./borders.ts";
 import { lettering, type Pen, place, textRun } from "./pen.ts";
 import { type Rect, widthOf } from "./shapes.ts";
 
@@ -28,11 +29,14 @@ export function handMarks(pen: Pen, board: Rect, borders: Sides, words: HandWord
   const widest = (side: { readonly side: string; readonly hand: string }): number =>
     Math.max(width(side.side), width(side.hand));
   const [left, right] = [widest(words.atLeftHand), widest(words.atRightHand)];
-  const wide = left + right + px(GAP) <= widthOf(board);
+  const needed = left + right + px(GAP);
+  const wide = needed <= widthOf(board);
+  // Words a little wider than the board run on to the right, under the columns of figures; on a narrow
+  // board they part at its middle.
+  const runsOn = needed <= widthOf(board) + px(BESIDE.whole);
   const middle = (board.left + board.right) / 2;
-  // On a board narrower than the words they part at its middle instead of starting at its edges.
-  const leftAt = wide ? board.left : middle - px(GAP / 2) - left;
-  const rightAt = wide ? board.right : middle + px(GAP / 2) + right;
+  const leftAt = runsOn ? board.left : middle - px(GAP / 2) - left;
+  const rightAt = wide ? board.right : leftAt + needed;
   const clear = wide || below <= 0 ? 0 : below + px(4);
   const two = (lines: { readonly side: string; readonly hand: string }, x: number, anchor: "start" | "end") =>
     [lines.side, lines.hand].map((text, index) =>

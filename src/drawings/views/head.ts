@@ -15,8 +15,10 @@ const ARROW_WIDTH = 10;
 const GAP = 8;
 /** Capitals are 0.66 of the em: the words' middle lies half of that above the baseline. */
 const CAPITAL = 0.66;
-/** A strip narrower than this has no room for the word without touching a line. */
-const LEAST_STRIP = 18;
+/** A strip narrower than this has no room for the word's capitals without touching a line. */
+const LEAST_STRIP = 14;
+/** Clear ground between the arrow and the strip's edges. */
+const CLEAR = 2;
 /** How far the dimension lines move up when the word has to stand between them and the board. */
 export const ROOM_ABOVE = 22;
 
@@ -59,7 +61,8 @@ export function headMark(pen: Pen, room: HeadRoom, word: string): Mark[] {
   const centre = (room.board.left + room.board.right) / 2;
   const left = centre - markWidth(pen, word) / 2;
   const shaft = left + px(ARROW_WIDTH / 2);
-  const [top, bottom] = [middle - px(ARROW_HEIGHT / 2), middle + px(ARROW_HEIGHT / 2)];
+  const half = Math.min(px(ARROW_HEIGHT), roomIn(strip) - px(2 * CLEAR)) / 2;
+  const [top, bottom] = [middle - half, middle + half];
   const barb = px(ARROW_WIDTH / 2);
   return [
     line(shaft, bottom, shaft, top, "edge"),

@@ -1,7 +1,7 @@
 export { type BackOptions, type BackWords, backView } from "./back.ts";
 export { figureRuns, type Reading } from "./dimension.ts";
 export { extentOf, extentOfAll } from "./extent.ts";
-export { fitScale, type Room } from "./fit.ts";
+export { type FitOptions, fitScale, type Room } from "./fit.ts";
 export { type FrontOptions, frontView } from "./front.ts";
 export { type Grip, grips, onView } from "./grips.ts";
 export type { HandWords } from "./hands.ts";
