@@ -2,13 +2,13 @@ import { useEffect } from "preact/hooks";
 import { PAGE } from "../words/page.ts";
 import { later } from "./later.tsx";
 import { addressOf, place } from "./state/route.ts";
-import { language, show } from "./state/session.ts";
-import { Strip } from "./strip.tsx";
+import { language, show, trouble } from "./state/session.ts";
 import { TitleBlock } from "./title-block.tsx";
 
 // One opens one place first; the others come when they are wanted, or in a quiet moment.
 const First = later(async () => (await import("./first/first.tsx")).First);
 const Work = later(async () => (await import("./work/work.tsx")).Work);
+const Strip = later(async () => (await import("./strip.tsx")).Strip);
 const Works = later(async () => (await import("./works/works.tsx")).Works);
 
 /** The frame of every place: head line, the place itself, the title block at the foot. */
@@ -48,7 +48,7 @@ export function App() {
           </a>
         </nav>
       </header>
-      <Strip />
+      {trouble.value !== null && <Strip />}
       <main id="main" tabIndex={-1}>
         {first ? <First /> : work === undefined ? <Works show={open} /> : <Work show={open} work={work} />}
       </main>

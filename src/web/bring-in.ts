@@ -1,10 +1,10 @@
 import type { Unit } from "../lengths/index.ts";
 import type { ShowDocument } from "../show/index.ts";
-import { FIRST, listBrought, PAPERS, TROUBLES } from "../words/page.ts";
+import { FILES, FIRST, listBrought, PAPERS } from "../words/page.ts";
 import { asKept, withIds } from "./state/kept-show.ts";
 import type { KeptShow } from "./state/change.ts";
 import { newId } from "./state/chance.ts";
-import { make, openNew, practice, show, told } from "./state/session.ts";
+import { make, openNew, practice, show as openShow, told } from "./state/session.ts";
 import { goTo } from "./state/route.ts";
 
 /** Opens the example show, which the server gives out. */
@@ -33,13 +33,13 @@ export async function openCopy(file: File): Promise<void> {
     openOr(read.ok ? read.value : null);
   } catch (fault) {
     if (!(fault instanceof SyntaxError)) throw fault;
-    told.value = TROUBLES.notAShow;
+    told.value = FILES.notAShow;
   }
 }
 
 function openOr(show: KeptShow | null): void {
   if (show === null) {
-    told.value = TROUBLES.notAShow;
+    told.value = FILES.notAShow;
     return;
   }
   openNew(show);
@@ -52,13 +52,13 @@ export async function bringInList(file: File): Promise<void> {
   const { listToWorks, readTable } = await import("../show/lists/index.ts");
   const table = await readTable(new Uint8Array(await file.arrayBuffer()), file.name);
   if (!table.ok) {
-    told.value = TROUBLES.noList;
+    told.value = FILES.noList;
     return;
   }
   const unit: Unit = practice.value.unit ?? "in";
   const { works, problems } = listToWorks(table.table, { unit });
   const documents = works.map(({ work }) => work);
-  const open = show.value;
+  const open = openShow.value;
   if (works.length > 0 && open === null) {
     const name = file.name.replace(/\.[^.]+$/, "");
     openNew(withIds(newShow(name, unit, documents)));

@@ -31,5 +31,6 @@ export function FileAct({ words, accept, plain = false, take }: Props) {
   );
 }
 
-export const LIST_FILES = ".csv,.tsv,.txt,.xlsx,text/csv,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+export const LIST_FILES =
+  ".csv,.tsv,.txt,.xlsx,text/csv,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 export const SHOW_FILES = ".json,application/json";

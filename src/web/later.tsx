@@ -21,7 +21,8 @@ export function later<Props extends object>(load: () => Promise<ComponentType<Pr
 
 /** Fetches in a quiet moment what has not been wanted yet: the page goes on when the server does not. */
 export function fetchTheRest(): void {
-  const quiet = "requestIdleCallback" in window ? window.requestIdleCallback : (run: () => void) => setTimeout(run, 2000);
+  const quiet =
+    "requestIdleCallback" in window ? window.requestIdleCallback : (run: () => void) => setTimeout(run, 2000);
   quiet(() => {
     for (const fetchOnce of waiting) void fetchOnce();
   });

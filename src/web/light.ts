@@ -25,4 +25,5 @@ export function setLight(next: Light, store: Storage | null): void {
   }
 }
 
-export const lightNamed = (key: string): Light => LIGHT_OPTIONS.find((option) => option.key === key)?.key ?? "system";
+export const lightNamed = (key: string): Light =>
+  LIGHT_OPTIONS.find((option) => option.key === key)?.key ?? "system";

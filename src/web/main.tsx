@@ -7,13 +7,6 @@ import { begin } from "./state/session.ts";
 import { followAddress } from "./state/route.ts";
 import { followKeys } from "./keys.ts";
 import { listenForUndo } from "./undo-acts.tsx";
-import "./style/tokens.css";
-import "./style/base.css";
-import "./style/frame.css";
-import "./style/sentence.css";
-import "./style/drawing.css";
-import "./style/places.css";
-import "./style/paper.css";
 
 const store = browserStore();
 beginLight(store);

@@ -13,7 +13,10 @@ export const documentOfShow = (show: KeptShow): ShowDocument => ({ ...show, work
 
 const today = (): string => now().slice(0, 10);
 const fileName = (title: string, end: string): string =>
-  `${title.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "")}-${end}`;
+  `${title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, "-")
+    .replace(/^-|-$/g, "")}-${end}`;
 
 export async function printBenchSheet(show: KeptShow, work: number): Promise<void> {
   const title = show.works[work]?.title ?? "work";

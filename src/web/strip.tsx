@@ -53,7 +53,15 @@ const theirsOf = (after: object, theirs: unknown): object => {
   return key === undefined ? {} : { [key]: theirs };
 };
 
-function Sides({ sentence, mine, theirs }: { readonly sentence: string; readonly mine: unknown; readonly theirs: unknown }) {
+function Sides({
+  sentence,
+  mine,
+  theirs,
+}: {
+  readonly sentence: string;
+  readonly mine: unknown;
+  readonly theirs: unknown;
+}) {
   const differs = firstDifference(mine, theirs);
   if (differs === null) return <>{sentence}</>;
   return (

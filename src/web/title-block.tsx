@@ -12,7 +12,13 @@ import { held, practice, told, trouble } from "./state/session.ts";
 import { practiceFor } from "../show/index.ts";
 
 /** After the drawing-sheet habit; also the page's status region: nothing is announced anywhere else. */
-export function TitleBlock({ show, work }: { readonly show: KeptShow | null; readonly work: KeptWork | undefined }) {
+export function TitleBlock({
+  show,
+  work,
+}: {
+  readonly show: KeptShow | null;
+  readonly work: KeptWork | undefined;
+}) {
   return (
     <footer>
       <div class="block">
@@ -21,7 +27,9 @@ export function TitleBlock({ show, work }: { readonly show: KeptShow | null; rea
           {show !== null && work !== undefined ? (
             <Cell name={BLOCK.work}>{workOfShow(show.works.indexOf(work) + 1, show.works.length)}</Cell>
           ) : (
-            <Cell name={BLOCK.works}>{show === null ? BLOCK.none : workCount(show.works.length, makers(show))}</Cell>
+            <Cell name={BLOCK.works}>
+              {show === null ? BLOCK.none : workCount(show.works.length, makers(show))}
+            </Cell>
           )}
           <RulerCell work={work} />
           <Cell name={BLOCK.onWall}>{show?.date === undefined ? BLOCK.notSaid : dateWords(show.date)}</Cell>
@@ -56,17 +64,19 @@ function Cell({ name, children }: { readonly name: string; readonly children: Co
 const makers = (show: KeptShow): number =>
   new Set(show.works.map(({ maker }) => maker).filter((maker) => maker !== undefined && maker !== "")).size;
 
+const two = (value: number): string => String(value).padStart(2, "0");
+
 function kept(): string {
   if (trouble.value?.kind === "refused" || held.value === null) return notKept;
   const time = new Date(held.value.at);
-  const two = (value: number): string => String(value).padStart(2, "0");
   return keptAt(`${two(time.getHours())}:${two(time.getMinutes())}`);
 }
 
 function RulerCell({ work }: { readonly work: KeptWork | undefined }) {
   const made = work === undefined ? null : madeOf(work.design, practice.value);
   const habits = practiceFor(practice.value, practice.value.unit ?? "in");
-  const ruler: Ruler | null = made?.ok === true ? made.composition.design.ruler : habits.ok ? habits.value.ruler : null;
+  const ruler: Ruler | null =
+    made?.ok === true ? made.composition.design.ruler : habits.ok ? habits.value.ruler : null;
   if (ruler === null) return null;
   return (
     <Cell name={BLOCK.ruler}>

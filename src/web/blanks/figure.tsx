@@ -1,4 +1,12 @@
-import { exactFigure, type Figure, figureOf, type Length, type Rounding, type Ruler, type Unit } from "../../lengths/index.ts";
+import {
+  exactFigure,
+  type Figure,
+  figureOf,
+  type Length,
+  type Rounding,
+  type Ruler,
+  type Unit,
+} from "../../lengths/index.ts";
 import { setFigure } from "./set-length.ts";
 
 /** A figure that never breaks from its fraction or its unit. */
@@ -22,6 +30,8 @@ export const OnRuler = (props: {
   readonly unit?: boolean;
 }) => <FigureText figure={figureOf(props.length, props.ruler, props.rounding)} unit={props.unit ?? true} />;
 
-export const Exactly = (props: { readonly length: Length; readonly inUnit: Unit; readonly unit?: boolean }) => (
-  <FigureText figure={exactFigure(props.length, props.inUnit)} unit={props.unit ?? true} />
-);
+export const Exactly = (props: {
+  readonly length: Length;
+  readonly inUnit: Unit;
+  readonly unit?: boolean;
+}) => <FigureText figure={exactFigure(props.length, props.inUnit)} unit={props.unit ?? true} />;

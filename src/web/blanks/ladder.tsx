@@ -26,13 +26,21 @@ export function Ladder({ label, length, ruler, otherWay, take }: Props) {
     const ladder = self.current;
     if (ladder === null || getComputedStyle(ladder).position === "fixed") return;
     ladder.style.left = "";
+    // It stays within its sentence, so that the drawing beside it is in sight while it answers.
     const { left, right } = ladder.getBoundingClientRect();
-    const over = Math.min(left - CLEAR, Math.max(0, right - (document.documentElement.clientWidth - CLEAR)));
+    const sentence = ladder.closest("form")?.getBoundingClientRect();
+    const furthest = Math.min(sentence?.right ?? Infinity, document.documentElement.clientWidth - CLEAR);
+    const over = Math.min(left - Math.min(CLEAR, sentence?.left ?? CLEAR), Math.max(0, right - furthest));
     ladder.style.left = `${-over}px`;
   }, []);
 
   return (
-    <span class="ladder" ref={self} onPointerDown={(event) => event.preventDefault()} onMouseDown={(event) => event.preventDefault()}>
+    <span
+      class="ladder"
+      ref={self}
+      onPointerDown={(event) => event.preventDefault()}
+      onMouseDown={(event) => event.preventDefault()}
+    >
       <span class="asked">{ladderAsks(label)}</span>
       <span class="rungs" role="radiogroup" aria-label={label}>
         {rungsOf(length, ruler).map((rung) => (

@@ -9,6 +9,8 @@ import { stepped, strideOf } from "./step.ts";
 interface Props {
   readonly blank: BlankName;
   readonly label: string;
+  /** The clause alone, for the line over the ladder. */
+  readonly asks: string;
   readonly length: Length;
   readonly ruler: Ruler;
   /** Whether the unit stands in the underline; the first side of a size leaves it to the second. */
@@ -77,7 +79,11 @@ export function LengthBlank(props: Props) {
   const printed = exactFigure(length, unit).unit;
   const errorId = `${blank}-fault`;
   return (
-    <span class={props.washed ? "length washed" : "length"} onPointerEnter={() => props.light(true)} onPointerLeave={() => !open && props.light(false)}>
+    <span
+      class={props.washed ? "length washed" : "length"}
+      onPointerEnter={() => props.light(true)}
+      onPointerLeave={() => !open && props.light(false)}
+    >
       <span class="mirror" aria-hidden="true">
         {value}
       </span>
@@ -132,7 +138,13 @@ export function LengthBlank(props: Props) {
       {props.unit && typed === null && <span class="unit">{printed}</span>}
       {props.unit && typed !== null && !/[a-z'"”″]/i.test(typed) && <span class="unit">{unit}</span>}
       {open && fault === undefined && (
-        <Ladder label={label} length={now} ruler={ruler} otherWay={props.otherWay(now)} take={keepLength} />
+        <Ladder
+          label={props.asks}
+          length={now}
+          ruler={ruler}
+          otherWay={props.otherWay(now)}
+          take={keepLength}
+        />
       )}
     </span>
   );

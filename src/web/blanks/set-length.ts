@@ -1,3 +1,4 @@
+import type { Size } from "../../geometry/index.ts";
 import { exactFigure, type Figure, type Length, type Unit } from "../../lengths/index.ts";
 
 const THIN_SPACE = "\u2009";
@@ -26,3 +27,16 @@ export function typedText(length: Length, unit: Unit): string {
   const number = [whole, fraction].filter((part) => part !== "").join(" ");
   return figure.unit === unit ? number : `${number} ${figure.unit}`;
 }
+
+/** A size set for reading, its unit once. */
+export function sizeText({ width, height }: Size, unit: Unit): string {
+  const [across, down] = [exactFigure(width, unit), exactFigure(height, unit)];
+  const said = ({ whole, fraction }: ReturnType<typeof setFigure>): string =>
+    [whole, fraction].filter((part) => part !== "").join("\u2009");
+  const first = across.unit === down.unit ? "" : ` ${across.unit}`;
+  return `${said(setFigure(across))}${first} × ${said(setFigure(down))} ${down.unit}`;
+}
+
+/** A length as it is spoken of in a sentence, its unit kept with it. */
+export const saidLength = (length: Length, unit: Unit): string =>
+  `${setText(length, unit)}\u00a0${exactFigure(length, unit).unit}`;

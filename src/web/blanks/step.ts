@@ -27,7 +27,13 @@ export function strideLength(stride: Stride, ruler: Ruler): Length {
 }
 
 /** The length one stride up or down, never below `least`. From between two marks it goes to the next mark. */
-export function stepped(length: Length, way: 1 | -1, stride: Stride, ruler: Ruler, least: Length = ZERO): Length {
+export function stepped(
+  length: Length,
+  way: 1 | -1,
+  stride: Stride,
+  ruler: Ruler,
+  least: Length = ZERO,
+): Length {
   const by = strideLength(stride, ruler);
   if (stride === "whole") return larger(least, way === 1 ? add(length, by) : subtract(length, by));
   if (isWholeIn(length, by)) return larger(least, way === 1 ? add(length, by) : subtract(length, by));

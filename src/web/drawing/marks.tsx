@@ -118,7 +118,9 @@ function drawn(mark: Mark, pen: Pen, key: string): ComponentChildren {
       const outline = [mark.points, ...(mark.holes ?? [])].map((points) => pathOf(points, true)).join("");
       const { class: fill, ...pattern } = fillOf(mark.fill, pen);
       const line = mark.line === null ? "" : `line line-${mark.line} `;
-      return <path key={key} class={line + fill} {...stylePattern(pattern.fill)} fill-rule="evenodd" d={outline} />;
+      return (
+        <path key={key} class={line + fill} {...stylePattern(pattern.fill)} fill-rule="evenodd" d={outline} />
+      );
     }
     case "circle": {
       const { class: fill, ...pattern } = fillOf(mark.fill, pen);

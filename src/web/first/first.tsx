@@ -1,5 +1,13 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { type Length, mm, printExact, printLength, readLength, type Ruler, type Unit } from "../../lengths/index.ts";
+import {
+  type Length,
+  mm,
+  printExact,
+  printLength,
+  readLength,
+  type Ruler,
+  type Unit,
+} from "../../lengths/index.ts";
 import { DEFAULT_PRACTICE } from "../../show/index.ts";
 import {
   type BlankName,
@@ -19,6 +27,7 @@ import {
 } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { type BlankFault, meantBy } from "../blanks/fault.ts";
+import { Exactly } from "../blanks/figure.tsx";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
@@ -66,7 +75,10 @@ export function First() {
 
   const keep = (side: Side, length: Length): boolean => {
     if (length <= 0) {
-      setFaults({ ...faults, [side]: { code: "refused", problem: { field: side, found: "0", wanted: { kind: "size" } } } });
+      setFaults({
+        ...faults,
+        [side]: { code: "refused", problem: { field: side, found: "0", wanted: { kind: "size" } } },
+      });
       return false;
     }
     setSaid({ ...said, [side]: length });
@@ -81,7 +93,16 @@ export function First() {
 
   const blank = (which: BlankName) => {
     if (which === "title") {
-      return <TextBlank key={which} id="blank-title" label={blankWords("title", 1, language.value).label} value={name} unsaid={PAGE.untitled} keep={setName} />;
+      return (
+        <TextBlank
+          key={which}
+          id="blank-title"
+          label={blankWords("title", 1, language.value).label}
+          value={name}
+          unsaid={PAGE.untitled}
+          keep={setName}
+        />
+      );
     }
     if (which === "unit") {
       return (
@@ -105,7 +126,8 @@ export function First() {
       <LengthBlank
         key={which}
         blank={side}
-        label={lengthLabel(blankWords(side, 1, language.value).label, unit)}
+        label={lengthLabel(blankWords(side, 1, language.value).label, unit, language.value)}
+        asks={blankWords(side, 1, language.value).label}
         length={said[side]}
         ruler={ruler}
         unit={side.endsWith("Height")}
@@ -136,7 +158,7 @@ export function First() {
               keep(which as Side, length);
             }}
           >
-            {printExact(length, unit)}
+            <Exactly length={length} inUnit={unit} />
           </button>
         ))}
       </span>
@@ -144,7 +166,8 @@ export function First() {
   };
 
   const drawn = drafted ?? said;
-  const say = (width: Length, height: Length): string => `${printLength(width, ruler)} × ${printLength(height, ruler)}`;
+  const say = (width: Length, height: Length): string =>
+    `${printLength(width, ruler)} × ${printLength(height, ruler)}`;
   return (
     <div class="first">
       <div>
@@ -178,7 +201,10 @@ export function First() {
           sheet={{ width: drawn.sheetWidth, height: drawn.sheetHeight }}
           image={{ width: drawn.imageWidth, height: drawn.imageHeight }}
           ruler={ruler}
-          label={DRAWN.first(say(drawn.sheetWidth, drawn.sheetHeight), say(drawn.imageWidth, drawn.imageHeight))}
+          label={DRAWN.first(
+            say(drawn.sheetWidth, drawn.sheetHeight),
+            say(drawn.imageWidth, drawn.imageHeight),
+          )}
         />
       </figure>
     </div>
@@ -227,7 +253,12 @@ function layOnTable(said: Measures, unit: Unit, name: string): void {
           print: {
             width: text(said.sheetWidth),
             height: text(said.sheetHeight),
-            image: { left: text(left), top: text(top), width: text(said.imageWidth), height: text(said.imageHeight) },
+            image: {
+              left: text(left),
+              top: text(top),
+              width: text(said.imageWidth),
+              height: text(said.imageHeight),
+            },
           },
         },
       },

@@ -7,7 +7,12 @@ import { sheetMarks } from "./sheet-marks.ts";
 const TALLEST = 460;
 
 /** The sheet with its image, to scale, with the figures that the sentence says. */
-export function SheetDrawing(props: { readonly sheet: Size; readonly image: Size; readonly ruler: Ruler; readonly label: string }) {
+export function SheetDrawing(props: {
+  readonly sheet: Size;
+  readonly image: Size;
+  readonly ruler: Ruler;
+  readonly label: string;
+}) {
   const { sheet, image, ruler } = props;
   const [at, width] = useWidth<HTMLDivElement>();
   return (

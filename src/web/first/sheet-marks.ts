@@ -14,11 +14,37 @@ const ROW = 22;
 const FIGURE = 14;
 const ARROW = 9;
 
+const box = (x: number, y: number, w: number, h: number): Point[] => [
+  at(x, y),
+  at(x + w, y),
+  at(x + w, y + h),
+  at(x, y + h),
+];
+
+const line = (x1: number, y1: number, x2: number, y2: number, kind: LineKind): Mark => ({
+  kind: "line",
+  from: at(x1, y1),
+  to: at(x2, y2),
+  line: kind,
+});
+
+const arrow = (x: number, y: number, degrees: number): Mark => ({
+  kind: "arrowhead",
+  at: at(x, y),
+  degrees,
+  size: fromReal(px(ARROW), "nearest"),
+});
+
 /**
  * A sheet with its image in the middle, to scale in a room of so many pixels, dimensioned after
  * ISO 129-1: the sheet outside, the image inside.
  */
-export function sheetMarks(sheet: Size, image: Size, ruler: Ruler, room: { readonly width: number; readonly height: number }): Drawing {
+export function sheetMarks(
+  sheet: Size,
+  image: Size,
+  ruler: Ruler,
+  room: { readonly width: number; readonly height: number },
+): Drawing {
   const scale = Math.max(
     Math.min(
       px(room.width - LEFT - RIGHT) / Math.max(1, sheet.width, image.width),
@@ -31,13 +57,6 @@ export function sheetMarks(sheet: Size, image: Size, ruler: Ruler, room: { reado
   const [imageWidth, imageHeight] = [image.width * scale, image.height * scale];
   const [imageLeft, imageTop] = [left + (width - imageWidth) / 2, top + (height - imageHeight) / 2];
   const [middleX, middleY] = [left + width / 2, top + height / 2];
-  const box = (x: number, y: number, w: number, h: number): Point[] => [at(x, y), at(x + w, y), at(x + w, y + h), at(x, y + h)];
-  const line = (x1: number, y1: number, x2: number, y2: number, kind: LineKind): Mark => ({
-    kind: "line",
-    from: at(x1, y1),
-    to: at(x2, y2),
-    line: kind,
-  });
   const figure = (length: Length, x: number, y: number, turned: boolean): Mark => ({
     kind: "text",
     at: at(x, y),
@@ -48,21 +67,25 @@ export function sheetMarks(sheet: Size, image: Size, ruler: Ruler, room: { reado
     halo: true,
     ...(turned ? { degrees: -90 } : {}),
   });
-  const arrow = (x: number, y: number, degrees: number): Mark => ({
-    kind: "arrowhead",
-    at: at(x, y),
-    degrees,
-    size: fromReal(px(ARROW), "nearest"),
-  });
   const across = (name: string, from: number, to: number, y: number, length: Length): Mark => ({
     kind: "group",
     name,
-    marks: [line(from, y, to, y, "thin"), arrow(from, y, 180), arrow(to, y, 0), figure(length, (from + to) / 2, y - px(5), false)],
+    marks: [
+      line(from, y, to, y, "thin"),
+      arrow(from, y, 180),
+      arrow(to, y, 0),
+      figure(length, (from + to) / 2, y - px(5), false),
+    ],
   });
   const down = (name: string, from: number, to: number, x: number, length: Length): Mark => ({
     kind: "group",
     name,
-    marks: [line(x, from, x, to, "thin"), arrow(x, from, -90), arrow(x, to, 90), figure(length, x - px(5), (from + to) / 2, true)],
+    marks: [
+      line(x, from, x, to, "thin"),
+      arrow(x, from, -90),
+      arrow(x, to, 90),
+      figure(length, x - px(5), (from + to) / 2, true),
+    ],
   });
   const [row, column] = [top - px(ROW), left + width + px(ROW)];
   return {
@@ -70,7 +93,12 @@ export function sheetMarks(sheet: Size, image: Size, ruler: Ruler, room: { reado
     height: fromReal(top + Math.max(height, imageHeight) + px(BELOW), "up"),
     marks: [
       { kind: "area", points: box(left, top, width, height), fill: "paper", line: "edge" },
-      { kind: "area", points: box(imageLeft, imageTop, imageWidth, imageHeight), fill: "none", line: "hidden" },
+      {
+        kind: "area",
+        points: box(imageLeft, imageTop, imageWidth, imageHeight),
+        fill: "none",
+        line: "hidden",
+      },
       line(middleX, top - px(6), middleX, top + height + px(6), "centre"),
       line(left - px(6), middleY, left + width + px(6), middleY, "centre"),
       line(left, top - px(3), left, row - px(4), "thin"),

@@ -13,8 +13,18 @@ type WorkFacts = Omit<WorkDocument, "id" | "design">;
  * `said` is what a person would call it: "raised 1/4 in".
  */
 export type Change = { readonly said: string } & (
-  | { readonly kind: "design"; readonly work: string; readonly before: Patch<ComposeDocument>; readonly after: Patch<ComposeDocument> }
-  | { readonly kind: "facts"; readonly work: string; readonly before: Patch<WorkFacts>; readonly after: Patch<WorkFacts> }
+  | {
+      readonly kind: "design";
+      readonly work: string;
+      readonly before: Patch<ComposeDocument>;
+      readonly after: Patch<ComposeDocument>;
+    }
+  | {
+      readonly kind: "facts";
+      readonly work: string;
+      readonly before: Patch<WorkFacts>;
+      readonly after: Patch<WorkFacts>;
+    }
   | { readonly kind: "add"; readonly work: KeptWork; readonly at: number }
   | { readonly kind: "remove"; readonly work: KeptWork; readonly at: number }
   | { readonly kind: "move"; readonly work: string; readonly from: number; readonly to: number }
@@ -29,7 +39,12 @@ export type Applied =
   | { readonly ok: false; readonly theirs: unknown };
 
 /** The change that makes one document from another, by their top-level keys; null when nothing differs. */
-export function designChange(work: string, before: ComposeDocument, after: ComposeDocument, said: string): Change | null {
+export function designChange(
+  work: string,
+  before: ComposeDocument,
+  after: ComposeDocument,
+  said: string,
+): Change | null {
   const patches = differing(before, after);
   return patches === null ? null : { kind: "design", work, said, ...patches };
 }
@@ -81,8 +96,12 @@ export function apply(show: KeptShow, change: Change, anyway = false): Applied {
       return done(show, [...show.works.slice(0, change.at), change.work, ...show.works.slice(change.at)]);
     case "remove": {
       const there = show.works.find(({ id }) => id === change.work.id);
-      if (!anyway && there !== undefined && !sameJson(there, change.work)) return { ok: false, theirs: there };
-      return done(show, show.works.filter(({ id }) => id !== change.work.id));
+      if (!anyway && there !== undefined && !sameJson(there, change.work))
+        return { ok: false, theirs: there };
+      return done(
+        show,
+        show.works.filter(({ id }) => id !== change.work.id),
+      );
     }
     case "move": {
       const rest = show.works.filter(({ id }) => id !== change.work);
@@ -93,17 +112,27 @@ export function apply(show: KeptShow, change: Change, anyway = false): Applied {
   }
 }
 
-const done = (show: KeptShow, works: readonly KeptWork[]): Applied => ({ ok: true, show: { ...show, works } });
+const done = (show: KeptShow, works: readonly KeptWork[]): Applied => ({
+  ok: true,
+  show: { ...show, works },
+});
 
 function patchWork(show: KeptShow, change: Change & { kind: "design" | "facts" }, anyway: boolean): Applied {
   const work = show.works.find(({ id }) => id === change.work);
   if (work === undefined) return { ok: false, theirs: undefined };
   const next = change.kind === "design" ? patchDesign(work, change, anyway) : patch(work, change, anyway);
   if (!next.ok) return next;
-  return done(show, show.works.map((other) => (other.id === change.work ? next.value : other)));
+  return done(
+    show,
+    show.works.map((other) => (other.id === change.work ? next.value : other)),
+  );
 }
 
-function patchDesign(work: KeptWork, change: Change & { kind: "design" }, anyway: boolean): Patched<KeptWork> {
+function patchDesign(
+  work: KeptWork,
+  change: Change & { kind: "design" },
+  anyway: boolean,
+): Patched<KeptWork> {
   const design = patch(work.design, change, anyway);
   return design.ok ? { ok: true, value: { ...work, design: design.value } } : design;
 }

@@ -1,5 +1,8 @@
 /** The first place at which two JSON values differ, each side as one would read it. Null where they say the same. */
-export function firstDifference(mine: unknown, theirs: unknown): { readonly mine: string; readonly theirs: string } | null {
+export function firstDifference(
+  mine: unknown,
+  theirs: unknown,
+): { readonly mine: string; readonly theirs: string } | null {
   if (mine === theirs) return null;
   if (isOpen(mine) && isOpen(theirs)) {
     for (const key of new Set([...Object.keys(mine), ...Object.keys(theirs)])) {

@@ -76,7 +76,14 @@ export function writeHeld(store: Store, from: Held, show: KeptShow, stamp: strin
 }
 
 /** Keeps `mine` as the successor of both itself and `theirs`. */
-export function writeOver(store: Store, mine: Held, theirs: Held, show: KeptShow, stamp: string, at: string): Written {
+export function writeOver(
+  store: Store,
+  mine: Held,
+  theirs: Held,
+  show: KeptShow,
+  stamp: string,
+  at: string,
+): Written {
   const line = [theirs.stamp, mine.stamp, ...mine.line, ...theirs.line];
   return put(store, { id: mine.id, show, stamp, at, line: [...new Set(line)].slice(0, REMEMBERED) });
 }
@@ -123,5 +130,5 @@ export function keptShows(store: Store): Held[] {
     const found = readHeld(store, key.slice(PREFIX.length));
     if (found.kind === "held") kept.push(found.held);
   }
-  return kept.sort((a, b) => (a.at < b.at ? 1 : -1));
+  return kept.toSorted((a, b) => (a.at < b.at ? 1 : -1));
 }

@@ -11,7 +11,9 @@ export function asKept(json: unknown): KeptShow | null {
   if (json["format"] !== "margent-show" || typeof json["version"] !== "number") return null;
   const works: unknown = json["works"];
   if (typeof json["name"] !== "string" || !Array.isArray(works)) return null;
-  const whole = works.every((work: unknown) => isObject(work) && typeof work["title"] === "string" && isObject(work["design"]));
+  const whole = works.every(
+    (work: unknown) => isObject(work) && typeof work["title"] === "string" && isObject(work["design"]),
+  );
   return whole ? withIds(json as unknown as ShowDocument) : null;
 }
 

@@ -1,7 +1,10 @@
 import { signal } from "@preact/signals";
 
 /** Where in the page one is. The address says it, so that back, forward and a copied address work. */
-export type Place = { readonly at: "first" } | { readonly at: "works" } | { readonly at: "work"; readonly id: string };
+export type Place =
+  | { readonly at: "first" }
+  | { readonly at: "works" }
+  | { readonly at: "work"; readonly id: string };
 
 export function placeOf(hash: string): Place {
   const [at = "", id = ""] = hash.replace(/^#\/?/, "").split("/");
@@ -19,11 +22,12 @@ export function goTo(next: Place): void {
   location.hash = addressOf(next);
 }
 
+function follow(): void {
+  place.value = placeOf(location.hash);
+}
+
 /** Follows the address from now on. */
 export function followAddress(): void {
-  const follow = (): void => {
-    place.value = placeOf(location.hash);
-  };
   addEventListener("hashchange", follow);
   follow();
 }

@@ -165,23 +165,23 @@ function settle(written: Written, next: KeptShow): void {
 
 /** Settles a trouble for this window's side. */
 export function keepMine(): void {
-  const now_ = trouble.value;
+  const stands = trouble.value;
   const mine = held.value;
   trouble.value = null;
-  if (now_?.kind === "word" && carry(now_.mine, true)) {
-    history.value = { done: [...history.value.done, now_.mine], undone: [] };
+  if (stands?.kind === "word" && carry(stands.mine, true)) {
+    history.value = { done: [...history.value.done, stands.mine], undone: [] };
   }
-  if (now_?.kind === "show" && mine !== null && store !== null) {
-    settle(writeOver(store, mine, now_.theirs, now_.mine, newId(), now()), now_.mine);
+  if (stands?.kind === "show" && mine !== null && store !== null) {
+    settle(writeOver(store, mine, stands.theirs, stands.mine, newId(), now()), stands.mine);
   }
 }
 
 /** Settles a trouble for the other window's side. */
 export function takeTheirs(): void {
-  const now_ = trouble.value;
+  const stands = trouble.value;
   trouble.value = null;
-  if (now_?.kind !== "show") return;
-  held.value = now_.theirs;
+  if (stands?.kind !== "show") return;
+  held.value = stands.theirs;
   history.value = { done: [], undone: [] };
 }
 

@@ -1,5 +1,5 @@
 import type { Composition, Design } from "../../assembly/index.ts";
-import { exactFigure, type Length, printExact, type Unit } from "../../lengths/index.ts";
+import { exactFigure, type Length, type Unit } from "../../lengths/index.ts";
 import { sayWanted } from "../../words/index.ts";
 import {
   type BlankName,
@@ -13,6 +13,8 @@ import {
 } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { type BlankFault, meantBy } from "../blanks/fault.ts";
+import { Exactly } from "../blanks/figure.tsx";
+import { saidLength } from "../blanks/set-length.ts";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { NumberBlank } from "../blanks/number-blank.tsx";
 import { controlsOf } from "../drawing/parts.ts";
@@ -20,8 +22,9 @@ import type { KeptWork } from "../state/change.ts";
 import { lit, setUnread, unread } from "../state/draft.ts";
 import { language } from "../state/session.ts";
 import { follow, keep, putBack } from "./editing.ts";
-import { type Field, fieldOf } from "./fields.ts";
-import { isPointedAt } from "./views.tsx";
+import type { Field } from "./field.ts";
+import { fieldOf } from "./fields.ts";
+import { isPointedAt } from "./pointing.ts";
 
 /** The first side of a size leaves its unit to the second, where both are in the work's own. */
 const PAIRS: Readonly<Partial<Record<BlankName, BlankName>>> = {
@@ -89,7 +92,12 @@ export function WorkBlank({ name, work, composition }: Props) {
   }
 }
 
-function WorkLength({ name, work, composition, field }: Props & { readonly field: Extract<Field, { kind: "length" }> }) {
+function WorkLength({
+  name,
+  work,
+  composition,
+  field,
+}: Props & { readonly field: Extract<Field, { kind: "length" }> }) {
   const { design } = composition;
   const { unit } = design.ruler;
   const words = blankWords(name, design.mats.length, language.value);
@@ -98,7 +106,8 @@ function WorkLength({ name, work, composition, field }: Props & { readonly field
   return (
     <LengthBlank
       blank={name}
-      label={lengthLabel(words.label, exactFigure(length, unit).unit)}
+      label={lengthLabel(words.label, exactFigure(length, unit).unit, language.value)}
+      asks={words.label}
       length={length}
       ruler={design.ruler}
       unit={!leavesUnit(name, length, design)}
@@ -107,7 +116,7 @@ function WorkLength({ name, work, composition, field }: Props & { readonly field
       controls={controlsOf(name)}
       otherWay={(now) => otherWay(name, now, unit)}
       follow={(now) => follow(name, now === null ? null : write(now))}
-      keep={(now) => keep(work, name, write(now), `${words.said} ${printExact(now, unit)}`)}
+      keep={(now) => keep(work, name, write(now), `${words.said} ${saidLength(now, unit)}`)}
       refuse={(found) => setUnread(name, found)}
       putBack={() => putBack(name)}
       light={light(name)}
@@ -121,13 +130,12 @@ function leavesUnit(name: BlankName, length: Length, design: Design): boolean {
   const other = fieldOf(partner);
   const { unit } = design.ruler;
   return (
-    other.kind === "length" &&
-    exactFigure(length, unit).unit === exactFigure(other.read(design), unit).unit
+    other.kind === "length" && exactFigure(length, unit).unit === exactFigure(other.read(design), unit).unit
   );
 }
 
 const otherWay = (name: BlankName, length: Length, unit: Unit): string =>
-  name === "liftBy" ? liftOtherWay(printExact((2 * length) as Length, unit)) : lengthOtherWay(length, unit);
+  name === "liftBy" ? liftOtherWay(saidLength((2 * length) as Length, unit)) : lengthOtherWay(length, unit);
 
 /** What is to be mended in a blank, with what may have been meant. */
 export function Fault({ name, work, composition }: Props) {
@@ -145,12 +153,12 @@ export function Fault({ name, work, composition }: Props) {
             key={length}
             type="button"
             onClick={() => {
-              const text = printExact(length, design.ruler.unit);
+              const text = saidLength(length, design.ruler.unit);
               keep(work, name, field.write(work.design, design, length), `${words.said} ${text}`);
               document.getElementById(`blank-${name}`)?.focus();
             }}
           >
-            {printExact(length, design.ruler.unit)}
+            <Exactly length={length} inUnit={design.ruler.unit} />
           </button>
         ))}
     </span>
@@ -164,6 +172,8 @@ function faultSays(fault: BlankFault): string {
     case "not-a-number":
       return sayNumberFault(fault.typed);
     case "refused":
-      return fault.problem.wanted.kind === "length" ? sayWanted(fault.problem.wanted) : sayRefused(fault.problem.wanted);
+      return fault.problem.wanted.kind === "length"
+        ? sayWanted(fault.problem.wanted)
+        : sayRefused(fault.problem.wanted);
   }
 }

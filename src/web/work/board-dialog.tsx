@@ -1,18 +1,14 @@
-import { useState } from "preact/hooks";
 import type { Composition, MatRule } from "../../assembly/index.ts";
-import { VOCABULARY } from "../../words/index.ts";
-import { type BlankName, blankWords, boardDialog, saidBoard } from "../../words/page.ts";
+import { boardDialog, saidBoard } from "../../words/page.ts";
 import { Dialog } from "../blanks/dialog.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
-import { controlsOf } from "../drawing/parts.ts";
 import type { KeptWork } from "../state/change.ts";
 import { madeOf } from "../state/made.ts";
-import { language, practice, show } from "../state/session.ts";
-import { Fault, light, WorkBlank } from "./blank.tsx";
+import { practice, show } from "../state/session.ts";
+import { Fault, WorkBlank } from "./blank.tsx";
 import { Speller } from "./document-of.ts";
 import { keep } from "./editing.ts";
-import { isPointedAt } from "./views.tsx";
 
 interface Props {
   readonly mat: number;
@@ -20,37 +16,8 @@ interface Props {
   readonly composition: Composition;
 }
 
-/** A mat's board in the sentence; it opens what the board is and how it is cut. */
-export function BoardBlank({ mat, work, composition }: Props) {
-  const [open, setOpen] = useState(false);
-  const name: BlankName = `board.${mat}`;
-  const { design } = composition;
-  const { label } = blankWords(name, design.mats.length, language.value);
-  const board = design.mats[mat]?.board ?? "";
-  const text = board === "" ? VOCABULARY[language.value].mat : board;
-  return (
-    <>
-      <button
-        id={`blank-${name}`}
-        type="button"
-        class={isPointedAt(name) ? "blank washed" : "blank"}
-        aria-haspopup="dialog"
-        aria-label={`${label}: ${text}`}
-        aria-controls={controlsOf(name)}
-        onClick={() => setOpen(true)}
-        onPointerEnter={() => light(name)(true)}
-        onPointerLeave={() => light(name)(false)}
-        onFocus={() => light(name)(true)}
-        onBlur={() => light(name)(false)}
-      >
-        {text}
-      </button>
-      {open && <BoardDialog mat={mat} work={work} composition={composition} title={label} close={() => setOpen(false)} />}
-    </>
-  );
-}
-
-function BoardDialog(props: Props & { readonly title: string; readonly close: () => void }) {
+/** What a board is and how it is cut, and the boards of the show to take one from. */
+export function BoardDialog(props: Props & { readonly title: string; readonly close: () => void }) {
   const { mat, work, composition } = props;
   const { design } = composition;
   const words = boardDialog(mat);
@@ -105,5 +72,5 @@ function boardsInShow(): readonly Pick<MatRule, "board" | "thickness" | "bevel">
       if (board !== "" && !boards.has(board)) boards.set(board, { board, thickness, bevel });
     }
   }
-  return [...boards.values()].sort((a, b) => a.board.localeCompare(b.board));
+  return [...boards.values()].toSorted((a, b) => a.board.localeCompare(b.board));
 }

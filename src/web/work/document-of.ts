@@ -1,4 +1,10 @@
-import { type Design, type OuterRule, type Print, SIZE_LISTS, type WindowRule } from "../../assembly/index.ts";
+import {
+  type Design,
+  type OuterRule,
+  type Print,
+  SIZE_LISTS,
+  type WindowRule,
+} from "../../assembly/index.ts";
 import type { Box, Outline, Size } from "../../geometry/index.ts";
 import { type Length, printExact, type Unit } from "../../lengths/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";

@@ -1,87 +1,10 @@
-import type { Design, MatRule, OuterRule, Print, WindowRule } from "../../assembly/index.ts";
-import type { Box } from "../../geometry/index.ts";
+import type { Design, MatRule, OuterRule, WindowRule } from "../../assembly/index.ts";
 import { type Length, ZERO } from "../../lengths/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";
-import {
-  type BlankName,
-  HOLDING_OPTIONS,
-  IMAGE_OPTIONS,
-  isWholeSheet,
-  LEVEL_OPTIONS,
-  LIE_OPTIONS,
-  liftOptions,
-  matOptions,
-  type Options,
-  rulerOptions,
-  SHOW_OPTIONS,
-  unitOptions,
-} from "../../words/page.ts";
-import type { Language } from "../../words/index.ts";
-import { documentOf, Speller } from "./document-of.ts";
-import { firstImage, liftUnder, windowUnder, withMats } from "./writing.ts";
-
-/**
- * What stands behind each blank: how its value is read from the design, and how a new one is written
- * into the document. A design has every choice made, so that a blank also shows what the practice
- * says; a document keeps only what somebody said, as text with its unit.
- */
-export type Field =
-  | {
-      readonly kind: "length";
-      readonly read: (design: Design) => Length;
-      readonly write: (document: ComposeDocument, design: Design, length: Length) => ComposeDocument;
-    }
-  | {
-      readonly kind: "number";
-      readonly unit: string;
-      readonly step: number;
-      readonly read: (design: Design) => number;
-      readonly write: (document: ComposeDocument, design: Design, value: number) => ComposeDocument;
-    }
-  | {
-      readonly kind: "choice";
-      readonly options: (design: Design, language: Language) => Options<string>;
-      readonly read: (design: Design) => string;
-      readonly write: (document: ComposeDocument, design: Design, key: string) => ComposeDocument;
-    }
-  | { readonly kind: "dialog" };
-
-type LengthField = Extract<Field, { kind: "length" }>;
-type ChoiceField = Extract<Field, { kind: "choice" }>;
-
-const spellerOf = (design: Design): Speller => new Speller(design.ruler.unit);
-
-type PrintDocument = NonNullable<ComposeDocument["print"]>;
-
-/** The print with other words for some of it; an outline stays the very array it was, and is not read again. */
-const withPrint = (document: ComposeDocument, words: Partial<PrintDocument>): ComposeDocument => ({
-  ...document,
-  print: { ...document.print, ...words },
-});
-
-/** A length of the print: the rest of what the document says of it stays. */
-function printLength(
-  read: (print: Print) => Length,
-  write: (text: string, print: Print, spell: Speller, document: ComposeDocument) => Partial<PrintDocument>,
-): LengthField {
-  return {
-    kind: "length",
-    read: ({ print }) => (print === null ? ZERO : read(print)),
-    write: (document, design, length) => {
-      if (design.print === null) return document;
-      const spell = spellerOf(design);
-      return withPrint(document, write(spell.length(length), design.print, spell, document));
-    },
-  };
-}
-
-const imageLength = (key: keyof Box): LengthField =>
-  printLength(
-    ({ image }) => image[key],
-    (text, { image }, spell, document) => ({
-      image: { ...(document.print?.image ?? spell.box(image)), [key]: text },
-    }),
-  );
+import { type BlankName, HOLDING_OPTIONS, liftOptions, matOptions, SHOW_OPTIONS } from "../../words/page.ts";
+import { choice, type Field, keyIn, type LengthField, spellerOf } from "./field.ts";
+import { PRINT_FIELDS } from "./print-fields.ts";
+import { liftUnder, windowUnder, withMats } from "./writing.ts";
 
 type WindowOf<Show> = Extract<WindowRule, { show: Show }>;
 
@@ -122,19 +45,6 @@ const border = (side: "head" | "side" | "foot"): LengthField =>
       outer.kind === "borders" ? { ...outer, borders: { ...outer.borders, [side]: length } } : outer,
   );
 
-/** The option that a control's value names. A control offers no other. */
-function keyIn<Key extends string>(options: Options<Key>, value: string): Key {
-  const option = options.find(({ key }) => key === value);
-  if (option === undefined) throw new RangeError(`${value} is none of the choices`);
-  return option.key;
-}
-
-const choice = (
-  options: ChoiceField["options"],
-  read: ChoiceField["read"],
-  write: ChoiceField["write"],
-): ChoiceField => ({ kind: "choice", options, read, write });
-
 const reveal = (mat: number): LengthField => ({
   kind: "length",
   read: ({ mats }) => mats[mat]?.reveal ?? ZERO,
@@ -142,9 +52,16 @@ const reveal = (mat: number): LengthField => ({
 });
 
 /** One mat's own figures; the other mats stay as they are. */
-const withMat = (document: ComposeDocument, design: Design, mat: number, words: Partial<MatRule>): ComposeDocument => ({
+const withMat = (
+  document: ComposeDocument,
+  design: Design,
+  mat: number,
+  words: Partial<MatRule>,
+): ComposeDocument => ({
   ...document,
-  mats: spellerOf(design).mats(design.mats.map((rule, index) => (index === mat ? { ...rule, ...words } : rule))),
+  mats: spellerOf(design).mats(
+    design.mats.map((rule, index) => (index === mat ? { ...rule, ...words } : rule)),
+  ),
 });
 
 const boardThickness = (mat: number): LengthField => ({
@@ -172,51 +89,7 @@ const outerSide = (side: "width" | "height"): LengthField => ({
 });
 
 const FIELDS: Readonly<Partial<Record<BlankName, Field>>> = {
-  sheetWidth: printLength(({ sheet }) => sheet.width, (text) => ({ width: text })),
-  sheetHeight: printLength(({ sheet }) => sheet.height, (text) => ({ height: text })),
-  thickness: printLength(({ thickness }) => thickness, (text) => ({ thickness: text })),
-  sure: printLength(({ sure }) => sure, (text) => ({ sure: text })),
-  imageWidth: imageLength("width"),
-  imageHeight: imageLength("height"),
-  imageLeft: imageLength("left"),
-  imageTop: imageLength("top"),
-  imageKind: choice(
-    () => IMAGE_OPTIONS,
-    (design) => (isWholeSheet(design) ? "whole" : "image"),
-    (document, design, key) => {
-      if (design.print === null) return document;
-      const { sheet } = design.print;
-      const image = key === "whole" ? { left: ZERO, top: ZERO, ...sheet } : firstImage(sheet, design.ruler.graduation);
-      return withPrint(document, { image: spellerOf(design).box(image) });
-    },
-  ),
-  lie: choice(
-    () => LIE_OPTIONS,
-    ({ print }) => (print === null || print.angle === 0 ? "straight" : "skew"),
-    (document, _, key) => withPrint(document, { angle: key === "skew" ? 0.5 : 0 }),
-  ),
-  angle: {
-    kind: "number",
-    unit: "°",
-    step: 0.1,
-    read: ({ print }) => print?.angle ?? 0,
-    write: (document, _, angle) => withPrint(document, { angle }),
-  },
-  level: choice(
-    () => LEVEL_OPTIONS,
-    ({ print }) => print?.level ?? "image",
-    (document, _, key) => withPrint(document, { level: key === "sheet" ? "sheet" : "image" }),
-  ),
-  unit: choice(
-    (_, language) => unitOptions(language),
-    ({ ruler }) => ruler.unit,
-    (_, design, key) => documentOf(design, keyIn(unitOptions("en-US"), key)),
-  ),
-  graduation: choice(
-    ({ ruler }, language) => rulerOptions(ruler, language),
-    ({ ruler }) => new Speller(ruler.unit).length(ruler.graduation),
-    (document, _, key) => ({ ...document, graduation: key }),
-  ),
+  ...PRINT_FIELDS,
   show: choice(
     () => SHOW_OPTIONS,
     ({ window }) => window.show,

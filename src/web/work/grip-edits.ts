@@ -1,7 +1,16 @@
 import type { Composition } from "../../assembly/index.ts";
 import { grips } from "../../drawings/index.ts";
 import type { Point } from "../../geometry/index.ts";
-import { half, larger, type Length, smaller, subtract, times, toGraduation, ZERO } from "../../lengths/index.ts";
+import {
+  half,
+  larger,
+  type Length,
+  smaller,
+  subtract,
+  times,
+  toGraduation,
+  ZERO,
+} from "../../lengths/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";
 import { GRIPS } from "../../words/page.ts";
 import type { BlankName } from "../../words/page.ts";
@@ -51,7 +60,17 @@ function liftGrips(composition: Composition): GripEdit[] {
       return { ...document, lift: { rule: "fixed", by: spell.length(by) } };
     };
     const [least, most] = side === "head" ? [ZERO, middle] : [subtract(both, middle), both];
-    return { key: side, blank: "liftBy", at, slides: "y", way: side === "head" ? 1 : -1, value: border, least, most, write };
+    return {
+      key: side,
+      blank: "liftBy",
+      at,
+      slides: "y",
+      way: side === "head" ? 1 : -1,
+      value: border,
+      least,
+      most,
+      write,
+    };
   });
 }
 
@@ -70,7 +89,17 @@ function borderGrips(composition: Composition): GripEdit[] {
     };
     const blank = side === "head" ? "borderHead" : "borderFoot";
     const value = outer.borders[side];
-    return { key: side, blank, at, slides: "y", way: side === "head" ? 1 : -1, value, least: ZERO, most: both, write };
+    return {
+      key: side,
+      blank,
+      at,
+      slides: "y",
+      way: side === "head" ? 1 : -1,
+      value,
+      least: ZERO,
+      most: both,
+      write,
+    };
   });
 }
 

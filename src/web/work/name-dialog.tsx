@@ -1,10 +1,8 @@
-import { useState } from "preact/hooks";
-import { NAME_DIALOG, PAGE, subtitle } from "../../words/page.ts";
+import { keptSays, NAME_DIALOG, PAGE } from "../../words/page.ts";
 import { Dialog } from "../blanks/dialog.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
 import { factsChange, type KeptWork } from "../state/change.ts";
 import { make, told } from "../state/session.ts";
-import { keptSays } from "../../words/page.ts";
 
 const FIELDS = [
   ["title", NAME_DIALOG.titleOf],
@@ -14,34 +12,25 @@ const FIELDS = [
   ["edition", NAME_DIALOG.edition],
 ] as const;
 
-/** Who made it, how and when, under the title; it opens what is written on the work's label. */
-export function NameBlank({ work }: { readonly work: KeptWork }) {
-  const [open, setOpen] = useState(false);
-  const text = subtitle(work);
+/** What is written on the work's label. */
+export function NameDialog({ work, close }: { readonly work: KeptWork; readonly close: () => void }) {
   return (
-    <>
-      <button type="button" class="blank name-blank" aria-haspopup="dialog" onClick={() => setOpen(true)}>
-        {text === "" ? PAGE.unnamed : text}
-      </button>
-      {open && (
-        <Dialog title={NAME_DIALOG.title} onClose={() => setOpen(false)}>
-          <div class="name-fields">
-            {FIELDS.map(([key, label]) => (
-              <p key={key}>
-                <span aria-hidden="true">{label}</span>{" "}
-                <TextBlank
-                  id={`name-${key}`}
-                  label={label}
-                  value={work[key] ?? ""}
-                  unsaid={NAME_DIALOG.unsaid}
-                  keep={(written) => rename(work, key, label, written)}
-                />
-              </p>
-            ))}
-          </div>
-        </Dialog>
-      )}
-    </>
+    <Dialog title={NAME_DIALOG.title} onClose={close}>
+      <div class="name-fields">
+        {FIELDS.map(([key, label]) => (
+          <p key={key}>
+            <span aria-hidden="true">{label}</span>{" "}
+            <TextBlank
+              id={`name-${key}`}
+              label={label}
+              value={work[key] ?? ""}
+              unsaid={NAME_DIALOG.unsaid}
+              keep={(written) => rename(work, key, label, written)}
+            />
+          </p>
+        ))}
+      </div>
+    </Dialog>
   );
 }
 

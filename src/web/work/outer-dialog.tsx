@@ -1,67 +1,24 @@
-import { useState } from "preact/hooks";
 import { type Composition, type OuterRule, SIZE_LISTS } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
-import { exactFigure, inch, mm, printExact, type Unit } from "../../lengths/index.ts";
-import { type BlankName, blankWords, LIST_OPTIONS, OUTER_DIALOG, OUTER_OPTIONS, outerText } from "../../words/page.ts";
+import { inch, mm } from "../../lengths/index.ts";
+import { type BlankName, blankWords, LIST_OPTIONS, OUTER_DIALOG, OUTER_OPTIONS } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { Dialog } from "../blanks/dialog.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
-import { setFigure } from "../blanks/set-length.ts";
+import { sizeText } from "../blanks/set-length.ts";
 import type { KeptWork } from "../state/change.ts";
 import { language } from "../state/session.ts";
-import { controlsOf } from "../drawing/parts.ts";
-import { Fault, light, WorkBlank } from "./blank.tsx";
+import { Fault, WorkBlank } from "./blank.tsx";
 import { listName, Speller } from "./document-of.ts";
 import { keep } from "./editing.ts";
-import { isPointedAt } from "./views.tsx";
 
 interface Props {
   readonly work: KeptWork;
   readonly composition: Composition;
 }
 
-/** The outer size in the sentence; it opens the ways in which one may say it. */
-export function OuterBlank({ work, composition }: Props) {
-  const [open, setOpen] = useState(false);
-  const { design, outer } = composition;
-  const { label } = blankWords("outer", design.mats.length, language.value);
-  const list = design.outer.kind === "size" ? null : listName(listOf(design.outer));
-  const text = outerText(design.outer, list, sizeText(outer, design.ruler.unit));
-  return (
-    <>
-      <button
-        id="blank-outer"
-        type="button"
-        class={isPointedAt("outer") ? "blank washed" : "blank"}
-        aria-haspopup="dialog"
-        aria-label={`${label}: ${text}`}
-        aria-controls={controlsOf("outer")}
-        onClick={() => setOpen(true)}
-        onPointerEnter={() => light("outer")(true)}
-        onPointerLeave={() => light("outer")(false)}
-        onFocus={() => light("outer")(true)}
-        onBlur={() => light("outer")(false)}
-      >
-        {text}
-      </button>
-      {open && <OuterDialog work={work} composition={composition} close={() => setOpen(false)} />}
-    </>
-  );
-}
-
-/** A size set for reading, its unit once. */
-export function sizeText({ width, height }: Size, unit: Unit): string {
-  const [across, down] = [exactFigure(width, unit), exactFigure(height, unit)];
-  const said = ({ whole, fraction }: ReturnType<typeof setFigure>): string =>
-    [whole, fraction].filter((part) => part !== "").join("\u2009");
-  const first = across.unit === down.unit ? "" : ` ${across.unit}`;
-  return `${said(setFigure(across))}${first} × ${said(setFigure(down))} ${down.unit}`;
-}
-
-const listOf = (outer: Exclude<OuterRule, { kind: "size" }>): readonly Size[] =>
-  (outer.kind === "smallest" ? outer.sizes : outer.standard) ?? [];
-
-function OuterDialog({ work, composition, close }: Props & { readonly close: () => void }) {
+/** The ways in which one may say an outer size, each with what it needs. */
+export function OuterDialog({ work, composition, close }: Props & { readonly close: () => void }) {
   const { design, outer, mats } = composition;
   const { unit } = design.ruler;
   const spell = new Speller(unit);
@@ -80,7 +37,11 @@ function OuterDialog({ work, composition, close }: Props & { readonly close: () 
         return { kind, sizes: SIZE_LISTS[usualList], border: unit === "in" ? inch(2) : mm(50) };
       case "borders":
         if (borders === undefined) return design.outer;
-        return { kind, borders: { head: borders.head, side: borders.left, foot: borders.foot }, standard: null };
+        return {
+          kind,
+          borders: { head: borders.head, side: borders.left, foot: borders.foot },
+          standard: null,
+        };
     }
   };
   return (
@@ -100,9 +61,7 @@ function OuterDialog({ work, composition, close }: Props & { readonly close: () 
         ))}
       </fieldset>
       {design.outer.kind === "size" && <NamedSize work={work} composition={composition} write={write} />}
-      {design.outer.kind === "smallest" && (
-        <SmallestOf outer={design.outer} write={write} />
-      )}
+      {design.outer.kind === "smallest" && <SmallestOf outer={design.outer} write={write} />}
       {design.outer.kind === "borders" && <CutOrNext outer={design.outer} write={write} />}
     </Dialog>
   );
@@ -114,11 +73,19 @@ function NamedSize({ work, composition, write }: Props & { readonly write: Write
   const { outer, design } = composition;
   const { unit } = design.ruler;
   const lying = outer.width > outer.height;
-  const blank = (name: BlankName) => <WorkBlank key={name} name={name} work={work} composition={composition} />;
+  const blank = (name: BlankName) => (
+    <WorkBlank key={name} name={name} work={work} composition={composition} />
+  );
   const fault = (name: BlankName) => <Fault key={name} name={name} work={work} composition={composition} />;
   return (
     <>
-      <Sentence class="facts" label={OUTER_DIALOG.title} sentence={OUTER_DIALOG.size} blank={blank} fault={fault} />
+      <Sentence
+        class="facts"
+        label={OUTER_DIALOG.title}
+        sentence={OUTER_DIALOG.size}
+        blank={blank}
+        fault={fault}
+      />
       <h3>{OUTER_DIALOG.ready}</h3>
       <div class="ready-sizes">
         {SIZE_LISTS[unit === "in" ? "inch" : "metric"].map(({ width, height }) => {
@@ -129,7 +96,7 @@ function NamedSize({ work, composition, write }: Props & { readonly write: Write
               key={`${width}`.concat("-", `${height}`)}
               type="button"
               aria-pressed={chosen ? "true" : "false"}
-              onClick={() => write({ kind: "size", ...size }, plainSize(size, unit))}
+              onClick={() => write({ kind: "size", ...size }, sizeText(size, unit))}
             >
               {sizeText(size, unit)}
             </button>
@@ -140,10 +107,13 @@ function NamedSize({ work, composition, write }: Props & { readonly write: Write
   );
 }
 
-const plainSize = ({ width, height }: Size, unit: Unit): string =>
-  `${printExact(width, unit)} × ${printExact(height, unit)}`;
-
-function SmallestOf({ outer, write }: { readonly outer: Extract<OuterRule, { kind: "smallest" }>; readonly write: Write }) {
+function SmallestOf({
+  outer,
+  write,
+}: {
+  readonly outer: Extract<OuterRule, { kind: "smallest" }>;
+  readonly write: Write;
+}) {
   return (
     <p class="facts">
       <Choice
@@ -157,7 +127,13 @@ function SmallestOf({ outer, write }: { readonly outer: Extract<OuterRule, { kin
   );
 }
 
-function CutOrNext({ outer, write }: { readonly outer: Extract<OuterRule, { kind: "borders" }>; readonly write: Write }) {
+function CutOrNext({
+  outer,
+  write,
+}: {
+  readonly outer: Extract<OuterRule, { kind: "borders" }>;
+  readonly write: Write;
+}) {
   const options = [
     { key: "cut", words: OUTER_DIALOG.cut },
     ...LIST_OPTIONS.map(({ key, words }) => ({ key, words: OUTER_DIALOG.next(words) })),
@@ -170,7 +146,10 @@ function CutOrNext({ outer, write }: { readonly outer: Extract<OuterRule, { kind
         options={options}
         value={outer.standard === null ? "cut" : (listName(outer.standard) ?? "cut")}
         keep={(key) =>
-          write({ ...outer, standard: listNamed(key) }, options.find((option) => option.key === key)?.words ?? key)
+          write(
+            { ...outer, standard: listNamed(key) },
+            options.find((option) => option.key === key)?.words ?? key,
+          )
         }
       />
     </p>

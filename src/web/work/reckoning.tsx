@@ -1,29 +1,37 @@
 import type { Composition, MadeStep } from "../../assembly/index.ts";
-import { exactFigure, type Length, type Unit } from "../../lengths/index.ts";
+import { exactFigure, type Length, type Ruler, type Unit } from "../../lengths/index.ts";
 import { sayStepName } from "../../words/index.ts";
 import { madeSays, PAGE, roundedSays, sumParts } from "../../words/page.ts";
-import { Exactly } from "../blanks/figure.tsx";
+import { Exactly, OnRuler } from "../blanks/figure.tsx";
 import { language } from "../state/session.ts";
 
 /** Each figure with the sum that made it, as one would pencil it; of the same call that computed it. */
 export function Reckoning({ composition }: { readonly composition: Composition }) {
   const { reckoning, mats, design } = composition;
   const middle = Math.ceil(reckoning.length / 2);
-  const { unit } = design.ruler;
+  const { ruler } = design;
   return (
     <div class="under">
       <section aria-labelledby="reckoning-title">
         <h2 id="reckoning-title">{PAGE.reckoning}</h2>
-        <Sums steps={reckoning.slice(0, middle)} mats={mats.length} unit={unit} />
+        <Sums steps={reckoning.slice(0, middle)} mats={mats.length} ruler={ruler} />
       </section>
       <section class="continued" aria-labelledby="reckoning-title">
-        <Sums steps={reckoning.slice(middle)} mats={mats.length} unit={unit} />
+        <Sums steps={reckoning.slice(middle)} mats={mats.length} ruler={ruler} />
       </section>
     </div>
   );
 }
 
-function Sums({ steps, mats, unit }: { readonly steps: readonly MadeStep[]; readonly mats: number; readonly unit: Unit }) {
+function Sums({
+  steps,
+  mats,
+  ruler,
+}: {
+  readonly steps: readonly MadeStep[];
+  readonly mats: number;
+  readonly ruler: Ruler;
+}) {
   return (
     <table class="sums">
       <tbody>
@@ -31,16 +39,24 @@ function Sums({ steps, mats, unit }: { readonly steps: readonly MadeStep[]; read
           <tr key={JSON.stringify(step.name)}>
             <th scope="row">{capital(sayStepName(step.name, mats, language.value))}</th>
             <td>
-              <SumText step={step} unit={unit} />
+              <SumText step={step} unit={ruler.unit} />
             </td>
             <td>
-              <Exactly length={step.is} inUnit={unit} />
+              <Result step={step} ruler={ruler} />
             </td>
           </tr>
         ))}
       </tbody>
     </table>
   );
+}
+
+/** What was kept. Where the unit has no figure for it, the ruler's nearest mark stands, marked as such; the most that may be is taken down. */
+function Result({ step, ruler }: { readonly step: MadeStep; readonly ruler: Ruler }) {
+  if (exactFigure(step.is, ruler.unit).unit === ruler.unit)
+    return <Exactly length={step.is} inUnit={ruler.unit} />;
+  const most = step.name.of === "cover" || step.name.of === "pocket";
+  return <OnRuler length={step.is} ruler={ruler} rounding={most ? "down" : "nearest"} />;
 }
 
 /** The sum, and what it makes where that is not what was kept. */

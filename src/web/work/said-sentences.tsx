@@ -4,11 +4,17 @@ import { Sentence } from "../blanks/sentence.tsx";
 import type { KeptWork } from "../state/change.ts";
 import { language } from "../state/session.ts";
 import { Fault, WorkBlank } from "./blank.tsx";
-import { BoardBlank } from "./board-dialog.tsx";
-import { OuterBlank } from "./outer-dialog.tsx";
+import { BoardBlank } from "./board-blank.tsx";
+import { OuterBlank } from "./outer-blank.tsx";
 
 /** What is said of a work: the print's facts, the brief, and what keeps the paper. */
-export function SaidSentences({ work, composition }: { readonly work: KeptWork; readonly composition: Composition }) {
+export function SaidSentences({
+  work,
+  composition,
+}: {
+  readonly work: KeptWork;
+  readonly composition: Composition;
+}) {
   const { design } = composition;
   const keeping = keepingSentence(design, language.value);
   const blank = (name: BlankName) => {
@@ -21,7 +27,13 @@ export function SaidSentences({ work, composition }: { readonly work: KeptWork; 
   const fault = (name: BlankName) => <Fault key={name} name={name} work={work} composition={composition} />;
   return (
     <>
-      <Sentence class="facts" label={PAGE.facts} sentence={factsSentence(design)} blank={blank} fault={fault} />
+      <Sentence
+        class="facts"
+        label={PAGE.facts}
+        sentence={factsSentence(design)}
+        blank={blank}
+        fault={fault}
+      />
       <Sentence
         class="brief"
         label={PAGE.brief}

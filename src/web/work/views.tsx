@@ -1,17 +1,18 @@
 import { useMemo } from "preact/hooks";
 import type { Composition } from "../../assembly/index.ts";
-import { backView, fitScale, frontView, onView, type SectionView, sectionView } from "../../drawings/index.ts";
-import { inch, type Length, mm, printLength, type Ruler, type Unit } from "../../lengths/index.ts";
-import { type BlankName, BACK_WORDS, DRAWN, GRIPS, layerName, PAGE, sectionTimes, stackSays } from "../../words/page.ts";
-import { Exactly, OnRuler } from "../blanks/figure.tsx";
+import { backView, fitScale, frontView, onView } from "../../drawings/index.ts";
+import { type Length, printLength } from "../../lengths/index.ts";
+import { BACK_WORDS, DRAWN, GRIPS, PAGE } from "../../words/page.ts";
 import { Grip } from "../drawing/grip.tsx";
 import { Drawn } from "../drawing/marks.tsx";
-import { controlsOf, partsOf } from "../drawing/parts.ts";
+import { partsOf } from "../drawing/parts.ts";
 import { fromPx, px } from "../drawing/pixels.ts";
 import { useWidth } from "../drawing/use-width.ts";
+import { later } from "../later.tsx";
 import { lit, pointed } from "../state/draft.ts";
-import { language } from "../state/session.ts";
 import { type GripEdit, gripEdits } from "./grip-edits.ts";
+
+const Section = later(async () => (await import("./section.tsx")).Section);
 
 /** The tallest that front and back may stand, so that the section below them is still in sight. */
 const TALLEST = 440;
@@ -43,7 +44,8 @@ export function Views(props: Props) {
   const scale = useMemo(() => {
     const width = backWidth === 0 ? frontWidth : backWidth;
     const fit = fitScale(composition, { width: fromPx(width), height: fromPx(TALLEST) });
-    const beside = frontWidth === 0 ? fit : fromPx(frontWidth - FRONT_MARGIN) / Math.max(1, composition.outer.width);
+    const beside =
+      frontWidth === 0 ? fit : fromPx(frontWidth - FRONT_MARGIN) / Math.max(1, composition.outer.width);
     return Math.min(fit, beside);
   }, [composition, frontWidth, backWidth]);
 
@@ -58,7 +60,8 @@ export function Views(props: Props) {
   const lower = Math.max(0, px(back.frame.top) - px(front.frame.top));
   const borders = composition.mats[0]?.borders;
   const window = composition.mats[0]?.back;
-  const say = (length: Length | undefined): string => (length === undefined ? "" : printLength(length, ruler));
+  const say = (length: Length | undefined): string =>
+    length === undefined ? "" : printLength(length, ruler);
 
   return (
     <div class="drawn views">
@@ -131,71 +134,9 @@ export function Views(props: Props) {
           )}
         </div>
       </figure>
-      <Section composition={composition} scale={scale} unread={unread} parts={parts} />
+      <figure class="view section">
+        <Section composition={composition} scale={scale} unread={unread} parts={parts} />
+      </figure>
     </div>
   );
 }
-
-function Section(props: {
-  readonly composition: Composition;
-  readonly scale: number;
-  readonly unread: boolean;
-  readonly parts: readonly string[];
-}) {
-  const { composition, scale } = props;
-  const [at, width] = useWidth<HTMLDivElement>();
-  const { ruler } = composition.design;
-  const section = useMemo(
-    () => (width === 0 ? null : sectionView(composition, { scale, ruler, width: fromPx(width) })),
-    [composition, scale, width],
-  );
-  return (
-    <figure class="view section">
-      <figcaption>
-        <b>{PAGE.section.name}</b>{" "}
-        <span>{section === null ? PAGE.section.gloss : sectionTimes(section.times, section.broken)}</span>
-      </figcaption>
-      <div class="with-list">
-        <div class="at-width" ref={at}>
-          {section !== null && (
-            <Drawn drawing={section} name="section" label={DRAWN.section} lit={props.parts} unread={props.unread} />
-          )}
-        </div>
-        {section !== null && <Layers section={section} composition={composition} />}
-      </div>
-    </figure>
-  );
-}
-
-/** The stack is read closer than a border: a rabbet either takes it or does not. */
-const CLOSE: Readonly<Record<Unit, Ruler>> = {
-  in: { unit: "in", graduation: inch(1, 64) },
-  mm: { unit: "mm", graduation: mm(0.1) },
-};
-
-function Layers({ section, composition }: { readonly section: SectionView; readonly composition: Composition }) {
-  const { unit } = composition.design.ruler;
-  const stack = section.layers.reduce((sum, { thickness }) => sum + thickness, 0) as Length;
-  return (
-    <ol class="layers">
-      {section.layers.map(({ number, kind, board, thickness }) => (
-        <li key={number}>
-          <span>{number}</span>
-          <span>{layerName(kind, board, language.value)}</span>
-          <Exactly length={thickness} inUnit={unit} />
-        </li>
-      ))}
-      <li class="sum">
-        <span />
-        <span>{stackSays}</span>
-        <OnRuler length={stack} ruler={CLOSE[unit]} rounding="up" />
-      </li>
-    </ol>
-  );
-}
-
-/** A blank that a pointed part speaks of is washed. */
-export const isPointedAt = (blank: BlankName): boolean =>
-  pointed.value !== null && partsOf(blank).includes(pointed.value);
-
-export { controlsOf };

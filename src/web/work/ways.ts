@@ -1,8 +1,9 @@
 import { type Check, type Composition, type Design, holdAsked, SIZE_LISTS } from "../../assembly/index.ts";
 import type { Side, Size } from "../../geometry/index.ts";
-import { add, type Length, printExact, subtract, times, toGraduation, ZERO } from "../../lengths/index.ts";
+import { add, type Length, subtract, times, toGraduation, ZERO } from "../../lengths/index.ts";
 import type { ComposeDocument, PracticeDocument } from "../../show/index.ts";
 import { type BlankName, WAYS } from "../../words/page.ts";
+import { saidLength, sizeText } from "../blanks/set-length.ts";
 import { madeOf } from "../state/made.ts";
 import { Speller } from "./document-of.ts";
 
@@ -43,12 +44,14 @@ const stopsOf = ({ checks }: Composition): number => checks.filter(({ level }) =
 
 /** The same side of the same thing; the two ways in which paper is too short are one matter. */
 function sameMatter(a: Check, b: Check): boolean {
-  const matter = ({ code }: Check): string => (code === "paper-ends" || code === "border-negative" ? COVERED[code] : code);
   if (matter(a) !== matter(b)) return false;
   if ("side" in a && "side" in b) return a.side === b.side;
   if ("direction" in a && "direction" in b) return a.direction === b.direction;
   return !("mat" in a && "mat" in b) || a.mat === b.mat;
 }
+
+const matter = ({ code }: Check): string =>
+  code === "paper-ends" || code === "border-negative" ? COVERED[code] : code;
 
 const COVERED = { "paper-ends": "hold-short", "border-negative": "border-small" } as const;
 
@@ -105,23 +108,34 @@ const withLevel = (document: ComposeDocument, level: "image" | "sheet"): Compose
 });
 
 /** Less in sight by at least `short` on one side, in whole marks of the ruler. */
-function* showLess(side: Side, short: Length, document: ComposeDocument, { design, mats }: Composition): Iterable<Way> {
+function* showLess(
+  side: Side,
+  short: Length,
+  document: ComposeDocument,
+  { design, mats }: Composition,
+): Iterable<Way> {
   const { window, ruler } = design;
   const spell = new Speller(ruler.unit);
   const less = toGraduation(short, ruler.graduation, "up");
   switch (window.show) {
     case "overlap": {
       const overlap = toGraduation(add(window.overlap, less), ruler.graduation, "up");
-      const figure = spell.length(overlap);
-      yield { label: WAYS.cover(figure), blank: "overlap", document: { ...document, window: { show: "overlap", overlap: figure } } };
+      yield {
+        label: WAYS.cover(saidLength(overlap, ruler.unit)),
+        blank: "overlap",
+        document: { ...document, window: spell.window({ show: "overlap", overlap }) },
+      };
       return;
     }
     case "margins": {
       const [key, blank] = MARGINS[side];
       const margin = toGraduation(subtract(window[key], less), ruler.graduation, "down");
       if (margin >= 0) {
-        const figure = spell.length(margin);
-        yield { label: WAYS.showLess(figure), blank, document: { ...document, window: spell.window({ ...window, [key]: margin }) } };
+        yield {
+          label: WAYS.showLess(saidLength(margin, ruler.unit)),
+          blank,
+          document: { ...document, window: spell.window({ ...window, [key]: margin }) },
+        };
       }
       yield { label: WAYS.onlyImage, blank: "show", document: { ...document, window: { show: "overlap" } } };
       return;
@@ -135,7 +149,7 @@ function* showLess(side: Side, short: Length, document: ComposeDocument, { desig
         : { ...back, height: subtract(back.height, times(less, 2)) };
       if (size.width <= 0 || size.height <= 0) return;
       yield {
-        label: WAYS.smaller(sizeText(size, design)),
+        label: WAYS.smaller(sizeText(size, design.ruler.unit)),
         blank: across ? "windowWidth" : "windowHeight",
         document: { ...document, window: spell.window({ show: "typed", ...size }) },
       };
@@ -158,12 +172,16 @@ function* larger(document: ComposeDocument, { design, mats }: Composition): Iter
   const spell = new Speller(design.ruler.unit);
   const back = mats[0]?.back;
   const lying = back !== undefined && back.width > back.height;
-  const list = [...SIZE_LISTS[design.ruler.unit === "in" ? "inch" : "metric"]].sort(
+  const list = SIZE_LISTS[design.ruler.unit === "in" ? "inch" : "metric"].toSorted(
     (a, b) => a.width * a.height - b.width * b.height,
   );
   for (const { width, height } of list) {
     const size = lying ? { width: height, height: width } : { width, height };
-    yield { label: WAYS.larger(sizeText(size, design)), blank: "outer", document: { ...document, outer: spell.size(size) } };
+    yield {
+      label: WAYS.larger(sizeText(size, design.ruler.unit)),
+      blank: "outer",
+      document: { ...document, outer: spell.size(size) },
+    };
   }
 }
 
@@ -173,16 +191,9 @@ function* otherStrip(mat: number, cut: Length, document: ComposeDocument, design
   for (const reveal of cut > ZERO ? [cut] : [design.ruler.graduation, times(design.ruler.graduation, 2)]) {
     const mats = design.mats.map((rule, index) => (index === mat ? { ...rule, reveal } : rule));
     yield {
-      label: WAYS.reveal(spell.length(reveal)),
+      label: WAYS.reveal(saidLength(reveal, design.ruler.unit)),
       blank: `reveal.${mat}`,
       document: { ...document, mats: spell.mats(mats) },
     };
   }
-}
-
-function sizeText({ width, height }: Size, { ruler: { unit } }: Design): string {
-  const [across, down] = [printExact(width, unit), printExact(height, unit)];
-  return across.endsWith(` ${unit}`) && down.endsWith(` ${unit}`)
-    ? `${across.slice(0, -unit.length - 1)} × ${down}`
-    : `${across} × ${down}`;
 }

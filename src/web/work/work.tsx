@@ -1,23 +1,29 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Composition } from "../../assembly/index.ts";
 import { addressOf, goTo } from "../state/route.ts";
-import { printLength, type Length } from "../../lengths/index.ts";
+import type { Length } from "../../lengths/index.ts";
 import { blankWords, fieldProblem, GRIPS, PAGE, workOfShow, workRemoved } from "../../words/page.ts";
+import { saidLength } from "../blanks/set-length.ts";
+import { later } from "../later.tsx";
 import { UndoActs } from "../undo-acts.tsx";
 import type { KeptShow, KeptWork } from "../state/change.ts";
 import { chosenView, clearDrafts, draft, unread } from "../state/draft.ts";
 import { madeOf } from "../state/made.ts";
 import { language, make, practice } from "../state/session.ts";
-import { printBenchSheet } from "../papers.ts";
 import { Checks } from "./checks.tsx";
 import { follow, keep, putBack } from "./editing.ts";
 import type { GripEdit } from "./grip-edits.ts";
-import { NameBlank } from "./name-dialog.tsx";
+import { NameBlank } from "./name-blank.tsx";
 import { Peek } from "./peek.tsx";
-import { Reckoning } from "./reckoning.tsx";
 import { SaidSentences } from "./said-sentences.tsx";
 import { Views } from "./views.tsx";
 import type { Way } from "./ways.ts";
+
+const Reckoning = later(async () => (await import("./reckoning.tsx")).Reckoning);
+
+async function printBenchSheet(show: KeptShow, work: number): Promise<void> {
+  await (await import("../papers.ts")).printBenchSheet(show, work);
+}
 
 /** One work: said, seen, reckoned and checked, in that order. */
 export function Work({ show, work }: { readonly show: KeptShow; readonly work: KeptWork }) {
@@ -73,18 +79,27 @@ function remove(work: KeptWork, at: number): void {
 
 /** Which of the show it is, and the way to the ones before and after it. */
 function Neighbours({ show, number }: { readonly show: KeptShow; readonly number: number }) {
-  const to = (work: KeptWork | undefined, words: string, rel: string) =>
-    work !== undefined && (
-      <a class="button plain" href={addressOf({ at: "work", id: work.id })} rel={rel} aria-label={`${words}: ${work.title}`}>
-        {words}
-      </a>
-    );
   return (
     <span class="neighbours">
-      {to(show.works[number - 1], PAGE.previous, "prev")}
+      <Neighbour work={show.works[number - 1]} words={PAGE.previous} rel="prev" />
       <span class="together">{workOfShow(number + 1, show.works.length)}</span>
-      {to(show.works[number + 1], PAGE.next, "next")}
+      <Neighbour work={show.works[number + 1]} words={PAGE.next} rel="next" />
     </span>
+  );
+}
+
+function Neighbour(props: {
+  readonly work: KeptWork | undefined;
+  readonly words: string;
+  readonly rel: string;
+}) {
+  const { work, words, rel } = props;
+  if (work === undefined) return null;
+  const address = addressOf({ at: "work", id: work.id });
+  return (
+    <a class="button plain" href={address} rel={rel} aria-label={`${words}: ${work.title}`}>
+      {words}
+    </a>
   );
 }
 
@@ -96,7 +111,9 @@ interface ComposedProps {
 
 function Composed({ work, number, composition }: ComposedProps) {
   const [moving, setMoving] = useState<GripEdit["key"] | null>(null);
-  const latest = useRef<{ readonly edit: GripEdit; readonly value: Length; readonly free: boolean } | null>(null);
+  const latest = useRef<{ readonly edit: GripEdit; readonly value: Length; readonly free: boolean } | null>(
+    null,
+  );
 
   // The sentence shows what is dragged too: the blank follows the edge with the same number.
   const drafted = draft.value?.document ?? null;
@@ -114,8 +131,16 @@ function Composed({ work, number, composition }: ComposedProps) {
     letGo();
     if (last === null) return;
     const { edit, value, free } = last;
-    const words = edit.blank === "liftBy" ? GRIPS[edit.key].toLowerCase() : blankWords(edit.blank, 1, language.value).label.toLowerCase();
-    keep(work, edit.blank, edit.write(work.design, value, free), `${words} ${printLength(value, composition.design.ruler)}`);
+    const words =
+      edit.blank === "liftBy"
+        ? GRIPS[edit.key].toLowerCase()
+        : blankWords(edit.blank, 1, language.value).label.toLowerCase();
+    keep(
+      work,
+      edit.blank,
+      edit.write(work.design, value, free),
+      `${words} ${saidLength(value, composition.design.ruler.unit)}`,
+    );
   };
 
   return (

@@ -6,7 +6,10 @@ import { Speller } from "./document-of.ts";
 
 /** What a choice writes: the rule under its new name, with figures where the practice has none for it. */
 
-export function windowUnder(show: WindowRule["show"], design: Design): NonNullable<ComposeDocument["window"]> {
+export function windowUnder(
+  show: WindowRule["show"],
+  design: Design,
+): NonNullable<ComposeDocument["window"]> {
   if (show !== "typed") return { show };
   const { print, window, ruler } = design;
   // A set window begins as the largest that covers the image on this ruler.

@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { fromPx } from "../drawing/pixels.ts";
 import { LEVEL_WORDS, LIST_COLUMNS } from "../../words/page.ts";
 import { addressOf } from "../state/route.ts";
-import { sizeText } from "../work/outer-dialog.tsx";
+import { sizeText } from "../blanks/set-length.ts";
 import { Small } from "./table.tsx";
 import type { Laid } from "./works.tsx";
 
@@ -12,10 +12,13 @@ const TALLEST = 30;
 
 /** A row for each work, to be sorted by any column; the order on the wall stays as it is. */
 export function List({ works }: { readonly works: readonly Laid[] }) {
-  const [by, setBy] = useState<{ readonly column: Column; readonly up: boolean }>({ column: "place", up: true });
+  const [by, setBy] = useState<{ readonly column: Column; readonly up: boolean }>({
+    column: "place",
+    up: true,
+  });
   const rows = works
     .map((laid, index) => ({ laid, place: index + 1 }))
-    .sort((a, b) => (by.up ? 1 : -1) * compare(by.column, a, b));
+    .toSorted((a, b) => (by.up ? 1 : -1) * compare(by.column, a, b));
   return (
     <table class="list works-list">
       <thead>
@@ -72,7 +75,9 @@ function Row({ laid, place }: { readonly laid: Laid; readonly place: number }) {
       <td class="column-maker">{work.maker}</td>
       <td class="column-window">{window !== undefined && sizeText(window, unit)}</td>
       <td class="column-board">{composition !== null && sizeText(composition.outer, unit)}</td>
-      <td class="column-checks">{level !== null && <span class={`mark ${level}`}>{LEVEL_WORDS[level]}</span>}</td>
+      <td class="column-checks">
+        {level !== null && <span class={`mark ${level}`}>{LEVEL_WORDS[level]}</span>}
+      </td>
     </tr>
   );
 }

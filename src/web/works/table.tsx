@@ -20,7 +20,7 @@ import { useWidth } from "../drawing/use-width.ts";
 import type { KeptWork } from "../state/change.ts";
 import { addressOf } from "../state/route.ts";
 import { make, practice, show, told } from "../state/session.ts";
-import { sizeText } from "../work/outer-dialog.tsx";
+import { sizeText } from "../blanks/set-length.ts";
 import type { Laid } from "./works.tsx";
 
 /** A work that is taken up, and the place to which it has been carried. */
@@ -34,19 +34,23 @@ const NARROW = 620;
 export function Table({ works }: { readonly works: readonly Laid[] }) {
   const [at, width] = useWidth<HTMLDivElement>();
   const list = useRef<HTMLOListElement>(null);
-  const drag = useRef<{ readonly id: string; readonly x: number; readonly y: number; moved: boolean } | null>(null);
+  const drag = useRef<{ readonly id: string; readonly x: number; readonly y: number; moved: boolean } | null>(
+    null,
+  );
   const ordered = inOrder(works);
   const largest = Math.max(
     1,
-    ...works.flatMap(({ made }) => (made.ok ? [made.composition.outer.width, made.composition.outer.height] : [])),
+    ...works.flatMap(({ made }) =>
+      made.ok ? [made.composition.outer.width, made.composition.outer.height] : [],
+    ),
   );
   const scale = fromPx(width < NARROW ? LARGEST.narrow : LARGEST.wide) / largest;
-  const carried_ = carrying.value;
+  const lifted = carrying.value;
 
   // A work that is carried by the keys keeps the focus when it moves in the document.
   useLayoutEffect(() => {
-    if (carried_ !== null && drag.current === null) focusOn(list.current, carried_.id);
-  }, [carried_?.to]);
+    if (lifted !== null && drag.current === null) focusOn(list.current, lifted.id);
+  }, [lifted?.to]);
 
   return (
     <div ref={at}>
@@ -66,7 +70,11 @@ export function Table({ works }: { readonly works: readonly Laid[] }) {
           const id = over?.getAttribute("data-work");
           const from = works.findIndex(({ work }) => work.id === held.id);
           const to = inOrder(works).findIndex(({ work }) => work.id === id);
-          carrying.value = { id: held.id, from, to: id === held.id || to < 0 ? (carrying.value?.to ?? from) : to };
+          carrying.value = {
+            id: held.id,
+            from,
+            to: id === held.id || to < 0 ? (carrying.value?.to ?? from) : to,
+          };
         }}
         onPointerUp={() => {
           if (drag.current?.moved === true) layDown(works);
@@ -84,7 +92,7 @@ export function Table({ works }: { readonly works: readonly Laid[] }) {
           <li
             key={laid.work.id}
             data-work={laid.work.id}
-            class={carried_?.id === laid.work.id ? "carried" : undefined}
+            class={lifted?.id === laid.work.id ? "carried" : undefined}
             onPointerDown={(event) => {
               if (event.button !== 0 || event.pointerType === "touch") return;
               drag.current = { id: laid.work.id, x: event.clientX, y: event.clientY, moved: false };
@@ -125,7 +133,13 @@ function layDown(works: readonly Laid[]): void {
   const work = held === null ? undefined : works[held.from]?.work;
   if (held === null || work === undefined) return;
   if (held.to !== held.from) {
-    make({ kind: "move", work: work.id, from: held.from, to: held.to, said: workMoved(work.title, held.to + 1) });
+    make({
+      kind: "move",
+      work: work.id,
+      from: held.from,
+      to: held.to,
+      said: workMoved(work.title, held.to + 1),
+    });
   }
   told.value = laidDown(work.title, held.to + 1, works.length);
 }

@@ -46,7 +46,11 @@ export function Works({ show }: { readonly show: KeptShow }) {
           <UndoActs />
           <HowShown />
           <FileAct words={PAGE.bringList} accept={LIST_FILES} take={(file) => void bringInList(file)} />
-          <button type="button" aria-busy={making.value ? "true" : undefined} onClick={() => void printPacket(show)}>
+          <button
+            type="button"
+            aria-busy={making.value ? "true" : undefined}
+            onClick={() => void printPacket(show)}
+          >
             {PAGE.printPacket}
           </button>
           <button type="button" class="main-act" onClick={() => addWork(show)}>
@@ -115,5 +119,6 @@ function addWork(show: KeptShow): void {
     title: PAGE.untitled,
     design: { unit: last?.design.unit ?? unit, ...(last === undefined ? graduation : {}), print: sized },
   };
-  if (make({ kind: "add", work, at: show.works.length, said: workAdded(work.title) })) goTo({ at: "work", id: work.id });
+  if (make({ kind: "add", work, at: show.works.length, said: workAdded(work.title) }))
+    goTo({ at: "work", id: work.id });
 }

@@ -1,4 +1,5 @@
 import { type Language, VOCABULARY } from "../vocabulary.ts";
+import { unitOptions } from "./options.ts";
 import type { BlankName } from "./sentences.ts";
 
 export interface BlankWords {
@@ -15,7 +16,8 @@ export function blankWords(blank: BlankName, mats: number, language: Language): 
   if (blank.startsWith("boardThickness.")) {
     return both(`Thickness of ${matNamed(Number(blank.slice(15)), mats, mat)}`);
   }
-  if (blank.startsWith("bevel.")) return both(`Cut of ${matNamed(Number(blank.slice(6)), mats, mat)} to its face`);
+  if (blank.startsWith("bevel."))
+    return both(`Cut of ${matNamed(Number(blank.slice(6)), mats, mat)} to its face`);
   if (blank.startsWith("reveal.")) {
     return both(`In sight of ${matNamed(Number(blank.slice(7)) - 1, mats, mat)}`);
   }
@@ -86,10 +88,9 @@ export function matNamed(index: number, mats: number, mat: string): string {
   return index === 0 ? `the lowest ${mat}` : `${mat} ${index + 1}`;
 }
 
-const UNIT_WORDS = { in: "inches", mm: "millimeters" } as const;
-
 /** A length blank's accessible name: the clause and the unit. */
-export const lengthLabel = (label: string, unit: "in" | "mm"): string => `${label}, ${UNIT_WORDS[unit]}`;
+export const lengthLabel = (label: string, unit: "in" | "mm", language: Language): string =>
+  `${label}, ${unitOptions(language).find(({ key }) => key === unit)?.words ?? unit}`;
 
 /** The line over a ladder's rungs. */
 export const ladderAsks = (label: string): string => `${label}, in steps of your ruler.`;

@@ -102,4 +102,5 @@ export function outerText(outer: OuterRule, list: "inch" | "metric" | "iso" | nu
 }
 
 const LIST_TEXT = { inch: "inch size", metric: "metric size", iso: "ISO size" } as const;
-const listText = (list: keyof typeof LIST_TEXT | null): string => (list === null ? "listed size" : LIST_TEXT[list]);
+const listText = (list: keyof typeof LIST_TEXT | null): string =>
+  list === null ? "listed size" : LIST_TEXT[list];

@@ -1,5 +1,11 @@
 import type { Sum } from "../../assembly/index.ts";
-import { type Length, type Rounding, TICKS_PER_INCH, TICKS_PER_MILLIMETRE, type Unit } from "../../lengths/index.ts";
+import {
+  type Length,
+  type Rounding,
+  TICKS_PER_INCH,
+  TICKS_PER_MILLIMETRE,
+  type Unit,
+} from "../../lengths/index.ts";
 
 /** One sum in its parts, in the order in which it is pencilled: signs and plain numbers as text, lengths as lengths, so that each can be set with a true fraction. */
 export type SumPart = string | { readonly length: Length };

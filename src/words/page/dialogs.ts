@@ -1,0 +1,31 @@
+/** What the dialogs say. */
+
+export const OUTER_DIALOG = {
+  title: "Outer size",
+  how: "How it is found",
+  size: "A board [outerWidth]~×~[outerHeight].",
+  ready: "Sizes that can be had ready made",
+  list: "From which list",
+  standard: "On which board",
+  cut: "on a board cut to them",
+  next: (list: string): string => `on the next of the ${list}`,
+} as const;
+
+export const boardDialog = (mat: number) =>
+  ({
+    name: "What it is called",
+    sentence: `It is [boardThickness.${mat}] thick and cut at [bevel.${mat}] to its face.`,
+    inUse: "Boards in this show",
+  }) as const;
+
+export const saidBoard = (board: string): string => `in ${board}`;
+
+export const NAME_DIALOG = {
+  title: "The work",
+  titleOf: "Title",
+  maker: "Made by",
+  process: "Process",
+  year: "Year",
+  edition: "Number in its edition",
+  unsaid: "not said",
+} as const;
