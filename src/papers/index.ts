@@ -9,3 +9,4 @@ export * from "./type.ts";
 export { benchSheet } from "./bench/bench-sheet.ts";
 export type { Bench, BenchSheetJob, BlanksOfWork, House, PlanWords, WorkWords } from "./job.ts";
 export { type Printable, printable, printableAll } from "./printable.ts";
+export { type LabelledBlank, type LabelledWork, labels, type LabelsJob } from "./labels.ts";

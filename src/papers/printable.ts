@@ -1,5 +1,9 @@
 import type { Typeface } from "../drawings/index.ts";
 
+/** A title's most characters, and any other word's: what is longer is cut, since no paper could hold it. */
+const MOST_OF_TITLE = 300;
+const MOST = 120;
+
 /** Stands for a sign that the type lacks: visible, and named on the paper. */
 const STAND_IN = "□";
 
@@ -14,22 +18,19 @@ export interface Printable {
  * sign that the type lacks replaced by a square. The paper says how many were, so that a name in
  * another script is written in by hand and never lost in silence.
  */
-export function printable(text: string, typeface: Typeface): Printable {
-  let missing = 0;
-  const printed = [
+export function printable(text: string, typeface: Typeface, most = MOST): Printable {
+  const characters = [
     ...text
       .normalize("NFC")
       .replace(/[\s\p{Cc}]+/gu, " ")
       .trim(),
-  ]
-    .filter((character) => !/^\p{Cf}$/u.test(character))
-    .map((character) => {
-      if (character === " " || typeface.has(character)) return character;
-      missing += 1;
-      return STAND_IN;
-    })
-    .join("");
-  return { text: printed, missing };
+  ].filter((character) => !/^\p{Cf}$/u.test(character));
+  const kept = characters.length > most ? [...characters.slice(0, most - 1), "…"] : characters;
+  const printed = kept.map((character) => (typeface.has(character) ? character : STAND_IN));
+  return {
+    text: printed.join(""),
+    missing: kept.filter((character) => !typeface.has(character)).length,
+  };
 }
 
 /** Several texts at once, and the signs missing from all of them. */
@@ -39,7 +40,7 @@ export function printableAll<Name extends string>(
 ): { readonly texts: Readonly<Record<Name, string>>; readonly missing: number } {
   let missing = 0;
   const entries = Object.entries<string>(texts).map(([name, text]) => {
-    const printed = printable(text, typeface);
+    const printed = printable(text, typeface, name === "title" ? MOST_OF_TITLE : MOST);
     missing += printed.missing;
     return [name, printed.text] as const;
   });

@@ -31,7 +31,7 @@ export const BENCH_SHEET = {
   freeHandShort: "Free hand behind the blade.",
   setCut: "Set the stop, cut its edges, set the next.",
   cornerHolds: "A corner still holds: free it with a loose blade, from the back.",
-  tapeOutBack: "Put OUT back in its window, flush; tape it. It stays until the lowest is cut.",
+  tapeOutBack: "Put OUT back, flush; tape it. It stays until all are cut.",
   reachesUnder: "Paper reaches under",
   standsClear: "Paper stands clear",
   seenFromFront: "seen from the FRONT",
@@ -240,13 +240,26 @@ export const layLowerBlank = (fromTop: number, { language }: Speech): string => 
   return `Lay the next blank face down on the ${fromTop === 1 ? `top ${mat}` : `last ${mat}`}’s back, heads together, edges flush. Tape the edges.`;
 };
 
-/** What a drop-out squares up to; `of` names the mat where there are several. */
-export const outSquares = (of: string | null, size: Size, fate: string, { ruler }: Speech): Phrase =>
-  runs`${outOf(of)} squares up to ${sizeRuns(size, ruler, "down")}: ${fate}.`;
+/** What a drop-out that becomes a blank squares up to; `of` names the mat where there are several. */
+export const outSquares = (of: string | null, size: Size, { ruler }: Speech): Phrase =>
+  runs`${outOf(of)} squares up to ${sizeRuns(size, ruler, "down")}.`;
+
+/** The drop-outs that are stock from now on, the upper mat's first. */
+export function outsToRack(sizes: readonly Size[], all: boolean, { ruler }: Speech): Phrase {
+  const [only] = sizes;
+  if (sizes.length === 1 && only !== undefined) {
+    return runs`${all ? "OUT" : "The other OUT"} squares up to ${sizeRuns(only, ruler, "down")}: to the rack.`;
+  }
+  const listed = sizes.map((size, index) => [
+    index === 0 ? "" : index === sizes.length - 1 ? " and " : ", ",
+    sizeRuns(size, ruler, "down"),
+  ]);
+  return runs`${all ? "The OUTs square" : "The other OUTs square"} up to ${listed}: to the rack.`;
+}
 
 export const outIsBlank = (of: string | null, blank: number): string =>
   `${of === null ? "This OUT" : outOf(of)} is blank ${blank}. Do not throw it away.`;
-export const outTooSmall = (of: string | null): string => `${outOf(of)} is scrap for test cuts.`;
+export const outTooSmall = "OUT is scrap for test cuts.";
 
 const outOf = (of: string | null): string => (of === null ? "OUT" : `The ${of}’s OUT`);
 
@@ -279,16 +292,16 @@ export const layTurnedStep = (
   second: CornerPlace,
   { ruler }: Speech,
 ): Phrase =>
-  runs`Lay the print face up, turned ${strong(`${angleText(degrees)}${NBSP}${degrees < 0 ? "anticlockwise" : "clockwise"}`)}, so that the image hangs level: its top left corner ${withUnit(first.left, ruler)} from the left, ${withUnit(first.head, ruler)} from the head; its top right ${withUnit(second.left, ruler)} from the left, ${withUnit(second.head, ruler)} from the head.`;
+  runs`Lay the print face up, turned ${strong(`${angleText(degrees)}${NBSP}${degrees < 0 ? "anticlockwise" : "clockwise"}`)}: its top left corner ${withUnit(first.left, ruler)} from the left, ${withUnit(first.head, ruler)} from the head; its top right ${withUnit(second.left, ruler)} from the left, ${withUnit(second.head, ruler)} from the head.`;
 
 const angleText = (degrees: number): string => `${Number(Math.abs(degrees).toFixed(2))}°`;
 
 /** A float: the riser first, then the sheet on it. */
 export const riserStep = (size: Size, left: Length, head: Length, { ruler, language }: Speech): Phrase =>
-  runs`Riser ${sizeRuns(size, ruler, "down")}, smaller than the sheet all round. Fix it to the ${VOCABULARY[language].mount}, ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
+  runs`Riser ${sizeRuns(size, ruler, "down")}: fix it to the ${VOCABULARY[language].mount}, ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
 
-export const floatStep = (hinges: number, left: Length, head: Length, { ruler, language }: Speech): Phrase =>
-  runs`Hinge the sheet to the riser, ${wholeWords(hinges)} hinges hidden behind its head; its corner ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head of the ${VOCABULARY[language].mount}. Nothing lies over it.`;
+export const floatStep = (hinges: number, left: Length, head: Length, { ruler }: Speech): Phrase =>
+  runs`Hinge the sheet to it, ${wholeWords(hinges)} hinges hidden behind its head: ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
 
 export const floatCaution = "Spacers must stand higher than riser and sheet together.";
 
@@ -316,11 +329,13 @@ export const sectionTitle = (mats: number, scale: number): string =>
 export const sectionLayer = (mat: number, mats: number): string =>
   mat === mats - 1 ? "top" : mat === 0 ? (mats === 2 ? "lower" : "lowest") : "middle";
 
-/** The strip as it comes out, where the ruler's marks have moved it. */
-export const stripAsCut = (asked: Length, cut: Length, { ruler }: Speech): Phrase =>
-  asked === cut
-    ? runs`Strip: ${fineRuns(cut, ruler)}, as asked.`
-    : runs`Strip: asked ${fineRuns(asked, ruler)}, comes out at ${fineRuns(cut, ruler)} on this ruler.`;
+/** The strip as it comes out, where the ruler's marks have moved it; `of` names the mat it belongs to where there are several strips. */
+export function stripAsCut(of: string | null, asked: Length, cut: Length, { ruler }: Speech): Phrase {
+  const strip = of === null ? "Strip" : `Strip of the ${of}`;
+  return asked === cut
+    ? runs`${strip}: ${fineRuns(cut, ruler)}, as asked.`
+    : runs`${strip}: asked ${fineRuns(asked, ruler)}, comes out at ${fineRuns(cut, ruler)} on this ruler.`;
+}
 
 /** Finer than the ruler's marks: to 1/64 in or 0.1 mm, with its unit. */
 export const fineRuns = (length: Length, ruler: Ruler): readonly Run[] =>

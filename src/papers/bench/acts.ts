@@ -9,7 +9,7 @@ import {
   toGraduation,
   ZERO,
 } from "../../lengths/index.ts";
-import type { Corners, Size } from "../../geometry/index.ts";
+import type { Corners } from "../../geometry/index.ts";
 import {
   BENCH_SHEET,
   blankStep,
@@ -25,6 +25,7 @@ import {
   onTheBench,
   outIsBlank,
   outSquares,
+  outsToRack,
   outTooSmall,
   pocketsStep,
   pocketsTooSmall,
@@ -127,28 +128,47 @@ function matActs(desk: BenchDesk, mat: number): readonly Act[] {
     warning(BENCH_SHEET.freeHand),
     act(several ? [cutsStep(first, last), " ", BENCH_SHEET.setCut] : BENCH_SHEET.setCut),
     ...(isLowest ? [act(BENCH_SHEET.cornerHolds)] : [act(BENCH_SHEET.tapeOutBack)]),
-    ...(isLowest ? mats.flatMap((_, index) => outActs(desk, index)) : []),
+    ...(isLowest ? outActs(desk) : []),
   ];
 }
 
-/** What becomes of a drop-out: the upper ones too come free only when the lowest window is cut. */
-function outActs(desk: BenchDesk, mat: number): readonly Act[] {
+/** What becomes of the drop-outs: the upper ones too come free only when the lowest window is cut. */
+function outActs(desk: BenchDesk): readonly Act[] {
   const { composition, blanks, bench } = desk.job;
   const { mats } = composition;
-  const back: Size | undefined = mats[mat]?.back;
-  if (back === undefined) return [];
-  const of = mats.length === 1 ? null : matName(mat, mats.length, desk.speech);
-  const blank = blanks?.fromOut[mat] ?? null;
-  const trim = bench.squaringTrim;
-  const squared = {
-    width: subtract(back.width, times(trim, 2)),
-    height: subtract(back.height, times(trim, 2)),
-  };
-  const useful = smaller(squared.width, squared.height) >= roundLength(desk, 48, 75);
-  if (blank !== null) {
-    return [warning(outIsBlank(of, blank)), act(outSquares(of, squared, BENCH_SHEET.keepIt, desk.speech))];
-  }
-  return [act(useful ? outSquares(of, squared, BENCH_SHEET.toTheRack, desk.speech) : outTooSmall(of))];
+  const outs = mats
+    .map(({ back }, mat) => ({
+      of: mats.length === 1 ? null : matName(mat, mats.length, desk.speech),
+      blank: blanks?.fromOut[mat] ?? null,
+      squared: {
+        width: subtract(back.width, times(bench.squaringTrim, 2)),
+        height: subtract(back.height, times(bench.squaringTrim, 2)),
+      },
+    }))
+    .toReversed();
+  // Under 3 in or 75 mm nothing is cut from it any more (common practice, no source).
+  const useful = ({ squared }: (typeof outs)[number]): boolean =>
+    smaller(squared.width, squared.height) >= roundLength(desk, 48, 75);
+  const kept = outs.filter(({ blank }) => blank !== null);
+  const racked = outs.filter((out) => out.blank === null && useful(out));
+  return [
+    ...kept.flatMap(({ of, blank, squared }) => [
+      warning(outIsBlank(of, blank ?? 0)),
+      act(outSquares(of, squared, desk.speech)),
+    ]),
+    ...(racked.length > 0
+      ? [
+          act(
+            outsToRack(
+              racked.map(({ squared }) => squared),
+              racked.length === mats.length,
+              desk.speech,
+            ),
+          ),
+        ]
+      : []),
+    ...(kept.length + racked.length === 0 ? [act(outTooSmall)] : []),
+  ];
 }
 
 function printActs(desk: BenchDesk, several: boolean): readonly Act[] {

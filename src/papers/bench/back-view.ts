@@ -27,8 +27,8 @@ import { outField } from "./out-field.ts";
 import { type BenchDesk, drawn, fineRuler, fittingScale, type NumberedStop } from "./desk.ts";
 
 /** Room above the board for HEAD and its figure, and below it for FOOT and its own. */
-const ABOVE = mm(12.4);
-const BELOW = mm(12.4);
+const ABOVE = mm(11.8);
+const BELOW = mm(11.8);
 const SIDE_COLUMN = mm(23);
 const SIDE_GAP = mm(1);
 

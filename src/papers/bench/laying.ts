@@ -27,8 +27,8 @@ import { drawnPoint } from "./front.ts";
 const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 const LIST_WIDTH = mm(29);
-const FIGURE_STYLE: TextStyle = { size: points(20), weight: "bold", leading: points(20) };
-const LEAST_ROW = mm(8.4);
+const FIGURE_STYLE: TextStyle = { size: points(18), weight: "bold", leading: points(18) };
+const LEAST_ROW = mm(8.2);
 
 /** How far each side's paper reaches, least first; of a float how far it stands clear of the window. */
 function reaches(desk: BenchDesk, cover: Sides): readonly { readonly side: Side; readonly by: Length }[] {
@@ -63,7 +63,7 @@ export function layingPanel(desk: BenchDesk, print: PlacedPrint, width: Length, 
 }
 
 /** The least room a laying panel takes. */
-export const LEAST_LAYING = mm(36);
+export const LEAST_LAYING = mm(35);
 
 /** Four corners to tick, two and two; of a float its four edges. */
 export function cornerTicks(desk: BenchDesk, float: boolean, width: Length): Block {
@@ -76,7 +76,7 @@ export function cornerTicks(desk: BenchDesk, float: boolean, width: Length): Blo
   );
   const named = float ? SIDES : CORNERS.map((corner) => CORNER_WORDS[corner]);
   const ticks = named.map((name) => tickLine(desk, name, TYPE.line, half));
-  const row = mm(6.2);
+  const row = mm(5.8);
   return stack([
     line,
     gap(mm(1.2)),
@@ -108,7 +108,7 @@ function reachList(desk: BenchDesk, cover: Sides, high: Length): Block {
     LIST_WIDTH,
     add(times(row, all.length), mm(2)),
     all.flatMap(({ side }, index) => {
-      const baseline = add(times(row, index), mm(8.4));
+      const baseline = add(times(row, index), mm(7.6));
       return [
         ...(index === 0 && !alike
           ? [textAt(names, subtract(baseline, mm(4.4)), BENCH_SHEET.least, TYPE.wordsBeside)]

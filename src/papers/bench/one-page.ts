@@ -20,7 +20,7 @@ const MOST_DRAWING = mm(50);
 export function onePage(desk: BenchDesk, head: Block, width: Length, room: Length): Block | null {
   const stops = numberedStops(desk.job.composition.stops);
   const tight = stepsAndLaying(desk, width, STEP_GAP, LEAST_LAYING);
-  const fixed = sum([head.height, PICTURES_HEIGHT, mm(3)]);
+  const fixed = sum([head.height, PICTURES_HEIGHT, mm(2.4)]);
   const least = leastBand(desk, 0, stops);
   const free = subtract(room, sum([fixed, tight.height, least]));
   if (free < 0) return null;
@@ -35,7 +35,7 @@ export function onePage(desk: BenchDesk, head: Block, width: Length, room: Lengt
     rule(width, "rule"),
     threePictures(desk, width),
     rule(width, "rule"),
-    gap(mm(3)),
+    gap(mm(2.4)),
     below,
   ]);
 }
@@ -47,7 +47,7 @@ function stepsAndLaying(desk: BenchDesk, width: Length, between: Length, high: L
   const steps = stack(stepPieces(desk, actsOf(desk), STEPS_WIDTH, between).map((piece) => piece.block));
   const side = stack(
     [...(print === null ? [] : [layingPanel(desk, print, beside, high)]), benchPanel(desk, beside)],
-    mm(2.6),
+    mm(2.2),
   );
   return block(width, larger(steps.height, side.height), [
     ...steps.marks,

@@ -11,22 +11,31 @@ import { textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { BenchDesk } from "./desk.ts";
 
-const OUT_SIZES = [27, 22, 18, 15, 12];
+/** Size of OUT and how many lines stand in the field, from the best down: its size is kept as long as it can be. */
+const FIELDS: readonly (readonly [size: number, lines: number])[] = [
+  [27, 3],
+  [22, 3],
+  [18, 3],
+  [22, 2],
+  [18, 2],
+  [15, 2],
+  [18, 1],
+  [12, 2],
+  [12, 1],
+];
 
 /** OUT, its size and what becomes of it, in a clear field that never reaches the window's outline. */
 export function outField(desk: BenchDesk, { back }: ComposedMat, fate: string, window: Box): readonly Mark[] {
   const most = { width: subtract(window.width, mm(7)), height: subtract(window.height, mm(5)) };
-  for (const size of OUT_SIZES) {
-    for (const lines of [3, 2, 1]) {
-      const field = fieldOf(desk, back, fate, size, lines);
-      if (field.width <= most.width && field.height <= most.height) {
-        const left = subtract(add(window.left, part(window.width, 0.5)), part(field.width, 0.5));
-        const top = subtract(add(window.top, part(window.height, 0.5)), part(field.height, 0.5));
-        return placed(field, left, top);
-      }
-    }
-  }
-  return [];
+  const field = FIELDS.map(([size, lines]) => fieldOf(desk, back, fate, size, lines)).find(
+    ({ width, height }) => width <= most.width && height <= most.height,
+  );
+  if (field === undefined) return [];
+  return placed(
+    field,
+    add(window.left, part(subtract(window.width, field.width), 0.5)),
+    add(window.top, part(subtract(window.height, field.height), 0.5)),
+  );
 }
 
 function fieldOf(

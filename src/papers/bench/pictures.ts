@@ -11,7 +11,7 @@ import { paragraph, textAt } from "../text.ts";
 import { FIGURE, TYPE } from "../type.ts";
 import { type BenchDesk, fineRuler } from "./desk.ts";
 
-export const PICTURES_HEIGHT = mm(27.4);
+export const PICTURES_HEIGHT = mm(26.8);
 
 /** Three pictures of what words say badly: the turn, the side of the rail, the corner past the line. */
 export function threePictures(desk: BenchDesk, width: Length): Block {
@@ -24,8 +24,8 @@ export function threePictures(desk: BenchDesk, width: Length): Block {
 }
 
 const TITLE_BASE = mm(4.4);
-const CARD = { width: mm(10), height: mm(12.6) };
-const CARD_TOP = mm(10);
+const CARD = { width: mm(10), height: mm(12.2) };
+const CARD_TOP = mm(9.6);
 
 const box = (left: Length, top: Length, width: Length, height: Length): ReturnType<typeof cornersOf> =>
   cornersOf({ left, top, width, height });
@@ -179,7 +179,7 @@ function railPicture(desk: BenchDesk, width: Length): Block {
       to: { x: long, y: add(boardLow, mm(0.5)) },
       line: "thin",
     },
-    textAt(ZERO, mm(26.4), railCaption(bevel), TYPE.caption),
+    textAt(ZERO, mm(25.8), railCaption(bevel), TYPE.caption),
   ]);
 }
 
@@ -189,7 +189,7 @@ function cornerPicture(desk: BenchDesk, width: Length): Block {
   const { ruler } = desk.speech;
   const past = smaller(bench.overrun, mm(12));
   const corner = { x: mm(16), y: mm(14.4) };
-  const low = mm(27);
+  const low = mm(25.6);
   const level = mm(8.6);
   const figureLeft = larger(mm(31), sum([corner.x, past, mm(8)]));
   return block(width, PICTURES_HEIGHT, [

@@ -1,5 +1,5 @@
 import type { Mark } from "../../drawings/index.ts";
-import { add, type Length, mm, subtract, sum, ZERO } from "../../lengths/index.ts";
+import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { BENCH_SHEET, sectionLayer, sectionTitle, stripAsCut, fineRuns } from "../../words/bench-sheet.ts";
 import { type Block, block, cornersOf, gap, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
@@ -10,8 +10,12 @@ import { TYPE, type TextStyle } from "../type.ts";
 import { type BenchDesk, enlarged } from "./desk.ts";
 
 const ENLARGEMENTS = [5, 4, 3, 2, 1];
-const STUB = mm(13);
-const PRINT_ROOM = mm(16);
+const STUB = mm(12);
+const PRINT_ROOM = mm(14);
+/** Each strip is dimensioned on a line of its own. */
+const STRIP_LINE = mm(7.6);
+/** Below this a layer is too thin to be named inside. */
+const NAMED_LAYER = mm(2.9);
 const FIGURES: TextStyle = { ...TYPE.line, figures: { whole: points(14), stacked: points(15) } };
 
 /**
@@ -26,7 +30,7 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
   const by = ENLARGEMENTS.find((each) => sum([STUB, PRINT_ROOM, enlarged(span, each)]) <= width) ?? 1;
   const edge = add(STUB, enlarged(span, by));
   const thick = sum(mats.map(({ thickness }) => enlarged(thickness, by)));
-  const above = mm(9);
+  const above = add(times(STRIP_LINE, mats.length - 1), mm(1.6));
   const marks: Mark[] = [];
   let x = edge;
   let low = add(above, thick);
@@ -55,8 +59,10 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
       fill: "none",
       line: "edge",
     });
-    const inside = subtract(low, part(subtract(low, top), 0.5));
-    marks.push(textAt(mm(1.4), add(inside, mm(1.1)), sectionLayer(index, mats.length), TYPE.caption));
+    if (subtract(low, top) >= NAMED_LAYER) {
+      const middle = subtract(low, part(subtract(low, top), 0.5));
+      marks.push(textAt(mm(1.4), add(middle, mm(1.1)), sectionLayer(index, mats.length), TYPE.caption));
+    }
     x = face;
     low = top;
   });
@@ -76,8 +82,8 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
         line: null,
       },
       textAt(add(edge, mm(2.4)), subtract(floor, mm(1.6)), BENCH_SHEET.printWord, TYPE.caption),
-      ...strips.flatMap(({ from, to, level, mat }) => {
-        const line = mm(7.4);
+      ...strips.flatMap(({ from, to, level, mat }, index) => {
+        const line = subtract(times(STRIP_LINE, index + 1), mm(0.4));
         const cut = mats[mat]?.revealAsCut ?? ZERO;
         return [
           extensionLine("x", from, level, line),
@@ -111,15 +117,22 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
             ),
           ]),
     ]),
-    ...mats
-      .slice(1)
-      .map((mat, index) =>
-        paragraph(
-          desk,
-          stripAsCut(design.mats[index + 1]?.reveal ?? ZERO, mat.revealAsCut ?? ZERO, desk.speech),
-          { ...TYPE.line, figures: { whole: points(11), stacked: points(13) } },
-          width,
-        ),
-      ),
+    gap(mm(1)),
+    paragraph(
+      desk,
+      mats
+        .slice(1)
+        .map((mat, index) => [
+          index === 0 ? "" : " ",
+          stripAsCut(
+            mats.length === 2 ? null : sectionLayer(index, mats.length),
+            design.mats[index + 1]?.reveal ?? ZERO,
+            mat.revealAsCut ?? ZERO,
+            desk.speech,
+          ),
+        ]),
+      { ...TYPE.line, figures: { whole: points(11), stacked: points(13) } },
+      width,
+    ),
   ]);
 }

@@ -17,7 +17,7 @@ import { STEPS_WIDTH, stepPieces } from "./steps.ts";
 const MOST_STOPS = 8;
 const MOST_BAND = mm(150);
 const GUTTER = mm(8);
-const STEP_GAP = mm(2.2);
+const STEP_GAPS = [mm(2.2), mm(0.9)];
 const SIDE_GAP = mm(5);
 
 /** The cuts first, every mat's drawing beside its stops from the top mat down; then the steps. */
@@ -66,15 +66,18 @@ function stepPages(desk: BenchDesk, width: Length, room: Length, pictures: boole
   const first = subtract(room, top.height);
   const next = subtract(room, add(head.height, mm(3)));
   const sideWidth = subtract(width, add(STEPS_WIDTH, GUTTER));
-  const columns = flow(
-    [
-      { block: stack([benchPanel(desk, STEPS_WIDTH), gap(mm(3))]) },
-      ...stepPieces(desk, actsOf(desk), STEPS_WIDTH, STEP_GAP),
-      ...editionPieces(desk, STEPS_WIDTH),
-    ],
-    first,
-    next,
-  );
+  // Air gives way before a further page is begun.
+  const columns = STEP_GAPS.map((between) =>
+    flow(
+      [
+        { block: stack([benchPanel(desk, STEPS_WIDTH), gap(between)]) },
+        ...stepPieces(desk, actsOf(desk), STEPS_WIDTH, between),
+        ...editionPieces(desk, STEPS_WIDTH),
+      ],
+      first,
+      next,
+    ),
+  ).reduce((best, tighter) => (tighter.length < best.length ? tighter : best));
   const sides = flow(sidePieces(desk, sideWidth), first, next);
   return Array.from({ length: Math.max(columns.length, sides.length) }, (_, index) => {
     const column = columns[index] ?? block(ZERO, ZERO);

@@ -1,6 +1,6 @@
 import type { Mark } from "../../drawings/index.ts";
 import { FRACTION_DOWN, FRACTION_UP } from "../../drawings/index.ts";
-import { add, figureOf, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { add, figureOf, larger, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { AWAY, BENCH_SHEET, sideWords, stopName } from "../../words/bench-sheet.ts";
 import { bare, figureRuns, figureWords, flat, NBSP, weighted } from "../../words/index.ts";
 import { type Block, block, placed, rule } from "../block.ts";
@@ -45,10 +45,10 @@ export function stopsColumn(desk: BenchDesk, stops: readonly NumberedStop[], hei
   const marks: Mark[] = [];
   let top = ZERO;
   stops.forEach((stop, index) => {
-    const rowHeight = add(leastRow(desk, stop, size), spare);
+    const high = add(leastRow(desk, stop, size), spare);
     if (index > 0) marks.push(...placed(rule(STOPS_WIDTH, "rule-thin"), ZERO, top));
-    marks.push(...placed(stopRow(desk, stop, size, rowHeight), ZERO, top));
-    top = add(top, rowHeight);
+    marks.push(...placed(stopRow(desk, stop, size, high), ZERO, top));
+    top = add(top, high);
   });
   return block(STOPS_WIDTH, height, marks);
 }
@@ -64,8 +64,22 @@ function keyHeight(
     : { up: part(size, 0.65), down: ZERO };
 }
 
+/** Above and below the row's one baseline: the key figure's, or the scale's with its caption where that is more. */
+function rowHeight(
+  desk: BenchDesk,
+  { set, scale }: NumberedStop["stop"],
+  size: Length,
+): { readonly up: Length; readonly down: Length } {
+  const key = keyHeight(desk, set, size);
+  const reading = scaleRuns(desk, scale).some((run) => run.kind === "fraction" && run.numerator !== "");
+  return {
+    up: larger(key.up, add(part(FIGURE.scale, reading ? FRACTION_UP : 0.65), mm(1.4))),
+    down: larger(key.down, reading ? part(FIGURE.scale, FRACTION_DOWN) : ZERO),
+  };
+}
+
 function leastRow(desk: BenchDesk, { stop, cuts }: NumberedStop, size: Length): Length {
-  const { up, down } = keyHeight(desk, stop.set, size);
+  const { up, down } = rowHeight(desk, stop, size);
   return sum([NAME_LINE, up, down, mm(0.8), times(TICK_LINE, cuts.length), BELOW]);
 }
 
@@ -105,16 +119,15 @@ function stopRow(desk: BenchDesk, { number, stop, cuts }: NumberedStop, size: Le
   const words = figureWords(figureOf(stop.set, desk.speech.ruler));
   const room = subtract(STOPS_WIDTH, add(widthOf(desk, name, TYPE.band), mm(2)));
   const wordStyle = fitting(desk, words, WORDS, room) ?? WORDS.at(-1) ?? TYPE.words;
-  const { up, down } = keyHeight(desk, stop.set, size);
+  const { up, down } = rowHeight(desk, stop, size);
   const ticksTop = subtract(height, add(times(TICK_LINE, cuts.length), BELOW));
   const free = subtract(subtract(ticksTop, NAME_LINE), add(up, down));
   const baseline = sum([NAME_LINE, part(free, 0.45), up]);
-  const scaleBase = subtract(baseline, part(subtract(up, FIGURE.scale), 0.18));
   return block(STOPS_WIDTH, height, [
     textAt(ZERO, NAME_BASE, name, TYPE.band),
     textAt(STOPS_WIDTH, NAME_BASE, words, wordStyle, "end"),
     textAt(ZERO, baseline, keyRuns(desk, stop.set), keyStyle(size)),
-    ...scaleReading(desk, stop.scale, scaleBase),
+    ...scaleReading(desk, stop.scale, baseline),
     ...cuts.flatMap((cut, index) => placed(cutLine(desk, cut), ZERO, add(ticksTop, times(TICK_LINE, index)))),
   ]);
 }
