@@ -76,7 +76,7 @@ describe("any design that can be read is drawn", () => {
     );
   });
 
-  it("[D14] is written as SVG", () => {
+  it("[D30] is written as SVG", () => {
     fc.assert(
       fc.property(anyInput, (input) => {
         const drawing = drawn(input);

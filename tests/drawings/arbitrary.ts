@@ -82,6 +82,7 @@ export const anyDesign: fc.Arbitrary<Design> = fc.record({
   outer,
   lift,
   holding: fc.constant("pockets" as const),
+  mount: fc.constant("4-ply white rag"),
   mats: fc.array(mat, { minLength: 1, maxLength: 3 }),
   leastBorder: fc.constant(mm(25)),
   leastPocket: fc.constant(mm(12)),

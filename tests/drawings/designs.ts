@@ -37,6 +37,7 @@ export const ferrySlip: Design = {
   outer: { kind: "size", width: inch(11), height: inch(14) },
   lift: { rule: "fixed", by: inch(1, 4) },
   holding: "pockets",
+  mount: "4-ply white rag",
   mats: [ragMat()],
   leastBorder: inch(1),
   leastPocket: inch(1, 2),

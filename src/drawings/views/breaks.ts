@@ -4,7 +4,7 @@
  * break line, and figures still give the true length (ISO 128-3, interrupted views).
  */
 export interface Shortened {
-  /** A true place to where it is drawn. */
+  /** One of the places that matter to where it is drawn. */
   readonly map: (x: number) => number;
   /** Where the breaks stand, as drawn. */
   readonly breaks: readonly number[];
@@ -25,12 +25,7 @@ export function shorten(places: readonly number[], room: number, least: number):
     if (x <= first) return x;
     const index = at.findLastIndex((place) => place <= x);
     const [from, start] = [at[index] ?? first, starts[index] ?? first];
-    const [span, short] = [spans[index], drawn[index]];
-    if (span === undefined || short === undefined || span === short) return start + (x - from);
-    // Both ends of a broken stretch keep their scale; what lies in its middle is not drawn.
-    const into = x - from;
-    if (into <= short / 2) return start + into;
-    return start + Math.max(short / 2, short - (span - into));
+    return start + Math.min(x - from, drawn[index] ?? Infinity);
   };
   const breaks = spans.flatMap((span, index) => {
     const short = drawn[index] ?? span;
