@@ -1,5 +1,5 @@
 import type { Sides, Size } from "../geometry/index.ts";
-import { add, half, type Length, scale, subtract, times, ZERO } from "../lengths/index.ts";
+import { add, larger, type Length, scale, subtract, times, toGraduation, ZERO } from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { Design, LiftRule } from "./design.ts";
 import { minus, number, operand, plus, product, quotient, type Step, type Sum, twice } from "./reckoning.ts";
@@ -11,8 +11,11 @@ export interface Bordered {
   readonly steps: readonly Step[];
 }
 
-/** The outer size and the borders of the lowest mat's back opening. They add up to the outer size exactly, always. */
-export function findBorders(design: Design, window: Size): Bordered {
+/**
+ * The outer size and the borders of the lowest mat's back opening. They add up to the outer size
+ * exactly, always. `beyond` is how far the sheet reaches past the window on each side.
+ */
+export function findBorders(design: Design, window: Size, beyond: Sides): Bordered {
   const rule = design.outer;
   switch (rule.kind) {
     case "size":
@@ -44,24 +47,27 @@ export function findBorders(design: Design, window: Size): Bordered {
       };
       if (rule.standard === null) return kept;
       // What the standard size adds is shared out again by the same rule: the lift that was asked.
-      const lift: LiftRule = { rule: "fixed", by: half(subtract(foot, head), "nearest") };
-      const larger = smallestOf(
+      const lift: Sharing = { rule: "difference", head, foot };
+      const standard = smallestOf(
         design,
         window,
         rule.standard,
         lift,
         (size) => size.width >= outer.width && size.height >= outer.height,
       );
-      if (larger === null) return { ...kept, checks: [{ level: "stop", code: "no-size", ...outer }] };
-      return { ...larger, steps: [...kept.steps, ...larger.steps] };
+      if (standard === null) return { ...kept, checks: [{ level: "stop", code: "no-size", ...outer }] };
+      return { ...standard, steps: [...kept.steps, ...standard.steps] };
     }
     case "smallest": {
-      const wide = (_: Size, borders: Sides): boolean => leastOf(borders) >= rule.border;
+      const least = rule.holdsSheet ? eachLarger(beyond, rule.border) : allround(rule.border);
+      const wide = (_: Size, borders: Sides): boolean => SIDES.every((side) => borders[side] >= least[side]);
       const found = smallestOf(design, window, rule.sizes, design.lift, wide);
       if (found !== null) return found;
+      const wholeMarks = (border: Length): Length =>
+        rule.holdsSheet ? toGraduation(border, design.ruler.graduation, "up") : border;
       const wanted = {
-        width: add(window.width, times(rule.border, 2)),
-        height: add(window.height, times(rule.border, 2)),
+        width: add(window.width, times(wholeMarks(larger(least.left, least.right)), 2)),
+        height: add(window.height, times(wholeMarks(larger(least.head, least.foot)), 2)),
       };
       const asked = within(design, window, wanted, { rule: "none" });
       return { ...asked, checks: [...asked.checks, { level: "stop", code: "no-size", ...wanted }] };
@@ -69,8 +75,21 @@ export function findBorders(design: Design, window: Size): Bordered {
   }
 }
 
-export const leastOf = (sides: Sides): Length =>
-  Math.min(sides.head, sides.left, sides.right, sides.foot) as Length;
+/** How the rest of the height is shared: by a rule of the design, or so that foot and head differ as two given borders do. */
+type Sharing = LiftRule | { readonly rule: "difference"; readonly head: Length; readonly foot: Length };
+
+const SIDES = ["head", "left", "right", "foot"] as const;
+
+const allround = (length: Length): Sides => ({ head: length, left: length, right: length, foot: length });
+
+const eachLarger = (sides: Sides, least: Length): Sides => ({
+  head: larger(sides.head, least),
+  left: larger(sides.left, least),
+  right: larger(sides.right, least),
+  foot: larger(sides.foot, least),
+});
+
+const leastOf = (sides: Sides): Length => Math.min(sides.head, sides.left, sides.right, sides.foot) as Length;
 
 /**
  * The smallest listed size by area, either way up, that serves. Of equal areas the one with the
@@ -80,7 +99,7 @@ function smallestOf(
   design: Design,
   window: Size,
   sizes: readonly Size[],
-  lift: LiftRule,
+  lift: Sharing,
   serves: (size: Size, borders: Sides) => boolean,
 ): Bordered | null {
   let best: { area: bigint; least: Length; upright: boolean; size: Size } | null = null;
@@ -111,18 +130,28 @@ interface Shared extends Sides {
 }
 
 /** What is left of the outer size, shared out by the lift rule; left and head in whole graduations, downwards. */
-function share(design: Design, window: Size, outer: Size, lift: LiftRule): Shared {
+function share(design: Design, window: Size, outer: Size, lift: Sharing): Shared {
   const { graduation } = design.ruler;
   const restWidth = subtract(outer.width, window.width);
   const restHeight = subtract(outer.height, window.height);
-  const left = halfDown(restWidth, ZERO, graduation);
+  const left = halfDown(restWidth, graduation);
   const halfRest = quotient(operand(restHeight), number("2"));
   const head = ((): { is: Length; sum: Sum } => {
     switch (lift.rule) {
       case "none":
-        return { is: halfDown(restHeight, ZERO, graduation), sum: halfRest };
-      case "fixed":
-        return { is: halfDown(restHeight, lift.by, graduation), sum: minus(halfRest, operand(lift.by)) };
+        return { is: halfDown(restHeight, graduation), sum: halfRest };
+      case "fixed": {
+        const lowered = subtract(restHeight, times(lift.by, 2));
+        return { is: halfDown(lowered, graduation), sum: minus(halfRest, operand(lift.by)) };
+      }
+      case "difference": {
+        const lowered = subtract(restHeight, subtract(lift.foot, lift.head));
+        const differ = minus(operand(lift.foot), operand(lift.head));
+        return {
+          is: halfDown(lowered, graduation),
+          sum: quotient(minus(operand(restHeight), differ), number("2")),
+        };
+      }
       case "ratio": {
         const { over, under } = lift.foot;
         return {
@@ -154,9 +183,9 @@ function share(design: Design, window: Size, outer: Size, lift: LiftRule): Share
   };
 }
 
-/** rest / 2 - lift, down to the graduation, never halving a tick on the way. */
-const halfDown = (rest: Length, lift: Length, graduation: Length): Length =>
-  times(graduation, Math.floor((rest - 2 * lift) / (2 * graduation)));
+/** Half of a length, down to the graduation, never halving a tick on the way. */
+const halfDown = (length: Length, graduation: Length): Length =>
+  times(graduation, Math.floor(length / (2 * graduation)));
 
 /** length x over / under, down to the graduation, rounded once. */
 const marksDown = (length: Length, over: bigint, under: bigint, graduation: Length): Length =>
@@ -182,7 +211,7 @@ function decimal(over: bigint, under: bigint): string {
 
 const border = (side: keyof Sides) => ({ of: "border", mat: 0, side }) as const;
 
-function within(design: Design, window: Size, outer: Size, lift: LiftRule): Bordered {
+function within(design: Design, window: Size, outer: Size, lift: Sharing): Bordered {
   const shared = share(design, window, outer, lift);
   const { left, right, head, foot, restWidth, restHeight } = shared;
   const checks: Check[] = left === right ? [] : [{ level: "note", code: "border-uneven", left, right }];

@@ -9,7 +9,7 @@ import { type LevelSheet, levelSheets } from "./level.ts";
 import { findStops, stackMats } from "./mats.ts";
 import { boardChecks, holdChecks, placePrint, placeSteps } from "./place.ts";
 import { madeStep, plus, type Step } from "./reckoning.ts";
-import { findWindow } from "./window.ts";
+import { beyondWindow, findWindow } from "./window.ts";
 
 const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
 
@@ -21,7 +21,7 @@ const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
 export function compose(design: Design): Composition {
   const sheets = design.print === null ? [] : levelSheets(design.print, design.window);
   const window = findWindow(design, sheets);
-  const bordered = findBorders(design, window.size);
+  const bordered = findBorders(design, window.size, beyondWindow(sheets, window));
   const { outer } = bordered;
   const stacked = stackMats(design, outer, bordered.borders);
   const print = placePrint(design, sheets, window, bordered.borders);
@@ -89,8 +89,9 @@ function imageChecks(
   if (sheet.rough && size.width > 0 && size.height > 0) {
     const whole = area(sheet.imageOutline);
     const shown = clippedArea(sheet.imageOutline, { left: at.x, top: at.y, ...size });
-    if (whole > 0)
-      checks.push({ level: "note", code: "image-hidden", share: Math.max(0, 1 - shown / whole) });
+    const share = whole > 0 ? 1 - shown / whole : 0;
+    // Below this it is no more than what areas of turned points are sure to.
+    if (share > 1e-9) checks.push({ level: "note", code: "image-hidden", share });
   }
   return checks;
 }

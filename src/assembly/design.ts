@@ -14,6 +14,8 @@ export interface Design {
   readonly outer: OuterRule;
   readonly lift: LiftRule;
   readonly holding: Holding;
+  /** The board that the print is mounted on, as it is called in the rack. */
+  readonly mount: string;
   /** From the lowest (next to the print) up; at least one. */
   readonly mats: readonly MatRule[];
   /** A border narrower than this is warned about. */
@@ -67,7 +69,13 @@ export interface BordersAsked {
 export type OuterRule =
   | { readonly kind: "size"; readonly width: Length; readonly height: Length }
   | { readonly kind: "borders"; readonly borders: BordersAsked; readonly standard: readonly Size[] | null }
-  | { readonly kind: "smallest"; readonly sizes: readonly Size[]; readonly border: Length };
+  | {
+      readonly kind: "smallest";
+      readonly sizes: readonly Size[];
+      readonly border: Length;
+      /** Whether the whole sheet must lie within the package too, not only the borders be wide enough. */
+      readonly holdsSheet: boolean;
+    };
 
 /** A ratio is held exactly: foot / head = over / under. */
 export interface Ratio {

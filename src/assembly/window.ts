@@ -1,5 +1,5 @@
-import { type Box, reach, type RealSides, type Size } from "../geometry/index.ts";
-import { add, type Length, type Rounding, toGraduation } from "../lengths/index.ts";
+import { type Box, extentOf, reach, type RealSides, type Sides, type Size } from "../geometry/index.ts";
+import { add, fromReal, type Length, type Rounding, toGraduation } from "../lengths/index.ts";
 import type { Design, WindowRule } from "./design.ts";
 import type { LevelSheet } from "./level.ts";
 import { minus, operand, plus, type Step, twice } from "./reckoning.ts";
@@ -135,6 +135,26 @@ function windowRounding(
     if (holds(rounded(down), direction)) way[direction] = "down";
   }
   return way;
+}
+
+/** How far the sheets reach past the window on each side, up to whole ticks; nought without a print. */
+export function beyondWindow(sheets: readonly LevelSheet[], window: FoundWindow): Sides {
+  const { width, height } = window.size;
+  let [head, left, right, foot] = [0, 0, 0, 0];
+  for (const [index, { sheet, sheetOutline }] of sheets.entries()) {
+    const at = window.at[index] ?? { x: 0, y: 0 };
+    const edge = extentOf(sheetOutline ?? sheet);
+    head = Math.max(head, at.y - edge.top);
+    left = Math.max(left, at.x - edge.left);
+    right = Math.max(right, edge.right - at.x - width);
+    foot = Math.max(foot, edge.bottom - at.y - height);
+  }
+  return {
+    head: fromReal(head, "up"),
+    left: fromReal(left, "up"),
+    right: fromReal(right, "up"),
+    foot: fromReal(foot, "up"),
+  };
 }
 
 /** The mat must reach this far over the paper: the hold, and how unsure the measures are. */

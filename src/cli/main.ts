@@ -84,10 +84,11 @@ export async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
+const two = (value: number): string => String(value).padStart(2, "0");
+
 /** The day it is here, YYYY-MM-DD. */
 function today(): string {
   const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, "0");
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 

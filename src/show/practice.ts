@@ -29,8 +29,8 @@ export interface Practice {
   /** How far the cut runs past the line at both ends. */
   readonly overrun: Length;
   readonly squaringTrim: Length;
-  /** The board that prints are mounted on, as it is called in the rack. */
-  readonly mount: string;
+  /** The board that prints are mounted on, as it is called in the rack; null: each on the board of its lowest mat. */
+  readonly mount: string | null;
   readonly paper: "a4" | "letter";
   readonly language: "en-US" | "en-GB";
   readonly studio: string;
@@ -51,7 +51,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     play: inch(1, 16),
     holding: "pockets",
     lift: { rule: "fixed", by: inch(1, 4) },
-    outer: { kind: "smallest", sizes: SIZE_LISTS.inch, border: inch(2) },
+    outer: { kind: "smallest", sizes: SIZE_LISTS.inch, border: inch(2), holdsSheet: true },
     // 4-ply 0.050 to 0.060 in (Saitzyk, Art Hardware, 1987); a sixteenth is trade usage.
     mats: [{ thickness: inch(1, 16), bevel: 45, reveal: inch(1, 4), board: DEFAULT_BOARD }],
     printThickness: mm(0.3),
@@ -64,7 +64,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     // Exhibit-preparation handbook, "Mounting artwork or documents": about 3/16 in (4 to 5 mm) past the crossing.
     overrun: inch(3, 16),
     squaringTrim: inch(1, 8),
-    mount: DEFAULT_BOARD,
+    mount: null,
     paper: "letter",
     language: "en-US",
     studio: "",
@@ -79,7 +79,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     play: mm(1.5),
     holding: "pockets",
     lift: { rule: "fixed", by: mm(6) },
-    outer: { kind: "smallest", sizes: SIZE_LISTS.metric, border: mm(50) },
+    outer: { kind: "smallest", sizes: SIZE_LISTS.metric, border: mm(50), holdsSheet: true },
     mats: [{ thickness: mm(1.5), bevel: 45, reveal: mm(5), board: DEFAULT_BOARD }],
     printThickness: mm(0.3),
     leastBorder: mm(25),
@@ -90,7 +90,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     hand: "right",
     overrun: mm(4.5),
     squaringTrim: mm(3),
-    mount: DEFAULT_BOARD,
+    mount: null,
     paper: "a4",
     language: "en-US",
     studio: "",

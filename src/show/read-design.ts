@@ -6,7 +6,18 @@ import {
   outlineFault,
   smallestUprightRectangle,
 } from "../geometry/index.ts";
-import { add, half, larger, type Length, type Ruler, scale, type Unit, ZERO } from "../lengths/index.ts";
+import {
+  add,
+  half,
+  larger,
+  type Length,
+  type Ruler,
+  scale,
+  subtract,
+  toGraduation,
+  type Unit,
+  ZERO,
+} from "../lengths/index.ts";
 import type { Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
 import { readPractice } from "./read-practice.ts";
@@ -45,8 +56,14 @@ export function readDesign(document: ComposeDocument, practiceDocument: Practice
     unit,
     graduation: reader.sizeOr("graduation", document.graduation, practice.ruler.graduation),
   };
-  const window = readWindow(reader, document.window ?? { show: "overlap" }, practice);
   const print = document.print === undefined ? null : readPrint(reader, document.print, practice);
+  const hold =
+    document.hold === undefined
+      ? (practice.hold ?? usualHold(print, practice))
+      : reader.length("hold", document.hold);
+  const overlap = usualOverlap(print, add(hold, print?.sure ?? ZERO), ruler, practice);
+  const window = readWindow(reader, document.window ?? { show: "overlap" }, { ...practice, overlap });
+  const mats = document.mats === undefined ? practice.mats : readMats(reader, document.mats, practice);
   if (print === null && window.show !== "typed")
     reader.refuse("print", undefined, { kind: "print-or-window" });
 
@@ -54,15 +71,14 @@ export function readDesign(document: ComposeDocument, practiceDocument: Practice
     ruler,
     print,
     window,
-    hold:
-      document.hold === undefined
-        ? (practice.hold ?? usualHold(print, practice))
-        : reader.length("hold", document.hold),
+    hold,
     play: reader.lengthOr("play", document.play, practice.play),
-    holding: document.holding ?? practice.holding,
+    // A sheet that is shown whole would show what holds its edge.
+    holding: document.holding ?? (window.show === "sheet" ? "hinges" : practice.holding),
+    mount: document.mount ?? practice.mount ?? mats[0]?.board ?? "",
     outer: document.outer === undefined ? practice.outer : readOuter(reader, document.outer, practice),
     lift: document.lift === undefined ? practice.lift : readLift(reader, document.lift, practice),
-    mats: document.mats === undefined ? practice.mats : readMats(reader, document.mats, practice),
+    mats,
     leastBorder: practice.leastBorder,
     leastPocket: practice.leastPocket,
     editionSpread: practice.editionSpread,
@@ -82,6 +98,23 @@ function usualHold(print: Print | null, practice: Practice): Length {
   if (print === null) return practice.leastHold;
   const movement = scale(larger(print.sheet.width, print.sheet.height), 4n, 1000n, "up");
   return larger(practice.leastHold, add(movement, half(practice.leastHold, "up")));
+}
+
+/**
+ * The overlap where none is asked: the practice's, or as much more as the hold needs where the sheet
+ * ends at or near its image. Whole graduations more, so that the figure stays one that can be said.
+ */
+function usualOverlap(print: Print | null, hold: Length, ruler: Ruler, practice: Practice): Length {
+  if (print === null) return practice.overlap;
+  const { image, sheet } = print;
+  const margin = Math.min(
+    image.left,
+    image.top,
+    sheet.width - image.left - image.width,
+    sheet.height - image.top - image.height,
+  );
+  const short = subtract(hold, add(practice.overlap, larger(margin as Length, ZERO)));
+  return short > 0 ? add(practice.overlap, toGraduation(short, ruler.graduation, "up")) : practice.overlap;
 }
 
 function readPrint(reader: Reader, print: PrintDocument, practice: Practice): Print {

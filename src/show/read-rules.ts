@@ -87,6 +87,7 @@ export function readOuter(
       kind: "smallest",
       sizes: readSizes(reader, "outer.smallest", outer.smallest),
       border: reader.lengthOr("outer.border", outer.border, usual),
+      holdsSheet: outer.holdsSheet ?? false,
     };
   }
   return {

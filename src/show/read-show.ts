@@ -84,11 +84,12 @@ const rowOf = (index: number): number => index + 2;
 
 const outline = z.extend(showDocument, { works: z.array(z.unknown()).check(z.maxLength(100_000)) });
 
+const refuse = (problem: Problem): ShowResult => ({
+  ok: false,
+  fault: { kind: "document", problems: [problem] },
+});
+
 function fromDocument(text: string, fileName: string): ShowResult {
-  const refuse = (problem: Problem): ShowResult => ({
-    ok: false,
-    fault: { kind: "document", problems: [problem] },
-  });
   let json: unknown;
   try {
     json = JSON.parse(text.replace(/^\uFEFF/, ""));

@@ -1,4 +1,4 @@
-import { type Length, readLength, type Unit, ZERO } from "../lengths/index.ts";
+import { type Length, mm, readLength, type Unit, ZERO } from "../lengths/index.ts";
 import { foundText, type Problem, type Wanted } from "./problem.ts";
 
 /** Reads the lengths of one document in its unit and gathers every problem with its field, so that all are told at once. */
@@ -20,12 +20,13 @@ export class Reader {
     return this.signed(field, text, true);
   }
 
-  /** A length above nought. */
+  /** A length above nought; a millimetre stands in where it could not be read, so that nothing is divided by nought. */
   size(field: string, text: string | number): Length {
     const before = this.problems.length;
     const length = this.length(field, text);
-    if (length <= 0 && this.problems.length === before) this.refuse(field, text, { kind: "size" });
-    return length;
+    if (length > 0) return length;
+    if (this.problems.length === before) this.refuse(field, text, { kind: "size" });
+    return mm(1);
   }
 
   /** A length where it is written, else what the practice has. */

@@ -57,7 +57,12 @@ const borders = z.object({ head: length, side: length, foot: length });
 const outer = z.union([
   z.object({ width: length, height: length }),
   z.object({ borders, standard: z.optional(sizeList) }),
-  z.object({ smallest: sizeList, border: z.optional(length) }),
+  z.object({
+    smallest: sizeList,
+    border: z.optional(length),
+    /** Only a size that the whole sheet lies within; false where absent. */
+    holdsSheet: z.optional(z.boolean()),
+  }),
 ]);
 
 const lift = z.discriminatedUnion("rule", [
@@ -83,6 +88,8 @@ export const composeDocument = z.object({
   hold: z.optional(length),
   play: z.optional(length),
   holding: z.optional(z.enum(HOLDINGS)),
+  /** The board that the print is mounted on; the practice's, else that of the lowest mat. */
+  mount: z.optional(z.string()),
   outer: z.optional(outer),
   lift: z.optional(lift),
   mats: z.optional(z.array(mat).check(z.minLength(1), z.maxLength(8))),
@@ -128,7 +135,7 @@ export const practiceDocument = z.object({
   hand: z.optional(z.enum(["right", "left"])),
   overrun: z.optional(length),
   squaringTrim: z.optional(length),
-  /** The board that prints are mounted on. */
+  /** The board that prints are mounted on; absent: each on the board of its lowest mat. */
   mount: z.optional(z.string()),
   paper: z.optional(z.enum(["a4", "letter"])),
   language: z.optional(z.enum(["en-US", "en-GB"])),

@@ -1,6 +1,6 @@
 import type { Check } from "../assembly/index.ts";
 import type { Side } from "../geometry/index.ts";
-import { type Length, printLength, type Ruler } from "../lengths/index.ts";
+import { type Length, printExact, printLength, type Ruler } from "../lengths/index.ts";
 import type { Language } from "./vocabulary.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -28,6 +28,7 @@ export function sayCheck(check: Check, { ruler, language }: Speech): string {
   const word = VOCABULARY[language];
   const most = (length: Length): string => printLength(length, ruler, "down");
   const least = (length: Length): string => printLength(length, ruler, "up");
+  const exact = (length: Length): string => printExact(length, ruler.unit);
   const place = (length: Length): string => printLength(length, ruler, "nearest");
   const carrierWay = (carrier: { width: Length; height: Length } | null): string =>
     carrier === null
@@ -50,7 +51,7 @@ export function sayCheck(check: Check, { ruler, language }: Speech): string {
     case "reveal-gone":
       return `The upper ${word.mat} would lie over the strip of the lower by ${least((0 - check.cut) as Length)}. Ask for a wider strip.`;
     case "reveal-off":
-      return `The strip was asked as ${place(check.asked)} and is cut as ${place(check.cut)} on this ruler. Ask for another width, or mark to a finer graduation.`;
+      return `The strip was asked as ${exact(check.asked)} and is cut as ${exact(check.cut)} on this ruler. Ask for another width, or mark to a finer graduation.`;
     case "no-size":
       return `No listed size is large enough: it takes at least ${least(check.width)} × ${least(check.height)}. Type a size, or narrow the borders.`;
     case "sheet-past-board":

@@ -83,6 +83,27 @@ test("[B6] the smallest listed size whose four borders are wide enough, either w
   expect([own.outer.width / 2_032_000, own.outer.height / 2_032_000]).toEqual([11, 14]);
 });
 
+test("[B10] a size that must hold the sheet is one that the whole sheet lies within", () => {
+  // A small image off centre on a large sheet: borders of 2 in fit 11 x 14, the sheet does not.
+  const wide: ComposeDocument = {
+    unit: "in",
+    print: { width: "12", height: "15", image: { left: "1", top: "2", width: "7", height: "9" } },
+    window: { show: "overlap", overlap: "1/8" },
+    lift: { rule: "fixed", by: "1/4" },
+  };
+  const size = (document: ComposeDocument) => {
+    const { outer } = composed(document);
+    return [outer.width / 2_032_000, outer.height / 2_032_000];
+  };
+  expect(size({ ...wide, outer: { smallest: "inch", border: "2" } })).toEqual([11, 14]);
+  expect(codes(composed({ ...wide, outer: { smallest: "inch", border: "2" } }))).toContain(
+    "sheet-past-board",
+  );
+  expect(size({ ...wide, outer: { smallest: "inch", border: "2", holdsSheet: true } })).toEqual([16, 20]);
+  // It is what the practice does by itself.
+  expect(size(wide)).toEqual([16, 20]);
+});
+
 test("[B7] of equal areas the larger least border, then the upright one", () => {
   const equal = composed({
     unit: "in",

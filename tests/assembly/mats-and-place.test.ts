@@ -167,7 +167,9 @@ test("[P5] pockets too small, or in sight, are warned about", () => {
   };
   expect(codes(composed({ ...tight, hold: "1" }))).toContain("pocket-small");
   expect(codes(composed({ ...tight, hold: "1", holding: "strips" }))).not.toContain("pocket-small");
-  expect(codes(composed({ ...double, window: { show: "sheet", gap: "6" } }))).toContain("holding-shows");
+  const shown: ComposeDocument = { ...double, window: { show: "sheet", gap: "6" } };
+  expect(codes(composed({ ...shown, holding: "pockets" }))).toContain("holding-shows");
+  expect(codes(composed(shown))).not.toContain("holding-shows");
 });
 
 test("[P6] a sheet larger than its package is a stop", () => {
@@ -191,6 +193,27 @@ test("[P7] without a hold of the practice it is 1/8 in, or the paper's movement 
   ).toBe("1/8 in");
   // 430 mm x 0.4 % = 1.72, and 1.5: 3.22 mm.
   expect(printExact(composed(double).design.hold, "mm")).toBe("3.22 mm");
+});
+
+test("[P8] where no overlap is asked, the practice's grows by what the hold needs; an asked one stays", () => {
+  // The sheet ends at the image: 30 in x 0.4 % + 1/16 in = 0.1825 in of hold, so 1/8 in becomes 3/16.
+  const full: ComposeDocument = {
+    unit: "in",
+    print: { width: "20", height: "30" },
+    outer: { width: "28", height: "38" },
+  };
+  expect(printExact(composed(full).mats[0]?.back.width ?? mm(0), "in")).toBe("19 5/8 in");
+  expect(codes(composed(full))).not.toContain("hold-short");
+  const asked = composed({ ...full, window: { show: "overlap", overlap: "1/8" } });
+  expect(printExact(asked.mats[0]?.back.width ?? mm(0), "in")).toBe("19 3/4 in");
+  expect(codes(asked)).toContain("hold-short");
+});
+
+test("[P9] the board it is mounted on is the lowest mat's, unless one is named", () => {
+  expect(composed({ ...double, mats: [{ board: "unbuffered" }] }).design.mount).toBe("unbuffered");
+  expect(
+    composed({ ...double, mats: [{ board: "unbuffered" }] }, { unit: "mm", mount: "8-ply" }).design.mount,
+  ).toBe("8-ply");
 });
 
 test("[S1][S2] the top mat first, narrow to wide, equal borders in one setting, every edge once, each at its hand", () => {

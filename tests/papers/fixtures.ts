@@ -22,6 +22,8 @@ export const INCH_DESIGN: Design = {
   outer: { kind: "size", width: inch(11), height: inch(14) },
   lift: { rule: "fixed", by: inch(1, 4) },
   holding: "pockets",
+  mount: "4-ply white rag",
+  mount: "4-ply white rag",
   mats: [{ thickness: inch(1, 16), bevel: 45, reveal: ZERO, board: "4-ply white rag" }],
   leastBorder: inch(1),
   leastPocket: inch(1, 2),
@@ -79,7 +81,6 @@ export const jobOf = (design: Design, more: Partial<BenchSheetJob> = {}): BenchS
   },
   blanks: null,
   picture: null,
-  mountBoard: "4-ply white rag",
   language: "en-US",
   ...more,
 });

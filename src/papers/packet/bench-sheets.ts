@@ -44,7 +44,7 @@ export function benchSheetJob(
     },
     blanks,
     picture: picture !== undefined && shared.hasPicture(picture) ? picture : null,
-    mountBoard: practice.mount,
+    mountBoard: composition.design.mount,
     language: practice.language,
   };
 }

@@ -48,7 +48,7 @@ export function planBoards(
       const window = opening === undefined ? null : squared(opening, practice.squaringTrim);
       want(rule.board, { ...base, window }, { work: index, mat });
     }
-    want(practice.mount, { ...base, window: null }, { work: index, mat: null });
+    want(design.mount, { ...base, window: null }, { work: index, mat: null });
   }
   return [...wanted].map(([board, entries]) => {
     told(board);
@@ -68,7 +68,7 @@ export function planBoards(
 /** A sheet that names no board serves for any when it is bought; when there is only so much of it, it is one of the practice's own board. */
 function servesFor(sheet: StockBoard, board: string, practice: Practice): boolean {
   if (sheet.board !== null) return sheet.board === board;
-  return sheet.copies === null || board === (practice.mats[0]?.board ?? practice.mount);
+  return sheet.copies === null || board === practice.mats[0]?.board;
 }
 
 /** What falls out of a window as square-edged board; null when nothing is left of it. */

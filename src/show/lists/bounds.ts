@@ -12,7 +12,7 @@ export const BOUNDS = {
   rows: 100_000,
   columns: 256,
   /** Rows times columns of one worksheet, blank ones included. */
-  cells: 4_000_000,
+  cells: 2_000_000,
   /** Characters in one cell. */
   cell: 4_000,
 } as const;

@@ -31,12 +31,19 @@ type Label = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
 function text(bytes: Uint8Array, label: Label): Decoded {
   // The mark at the start is dropped by the decoder, but not where a stray byte further on made it Windows-1252.
   const body = label === "windows-1252" && startsWith(bytes, 0xef, 0xbb, 0xbf) ? bytes.subarray(3) : bytes;
-  const decoded = new TextDecoder(label).decode(body);
+  const raw = new TextDecoder(label).decode(body);
+  const decoded = label === "windows-1252" ? raw.replace(/[\u0080-\u009f]/g, printed) : raw;
   if (/^\s*<(?:!doctype|html|table|\?xml)/i.test(decoded.slice(0, 200)))
     return { kind: "fault", fault: "web-page" };
   const encoding = label === "utf-16le" || label === "utf-16be" ? "utf-16" : label;
   return { kind: "text", text: decoded, encoding };
 }
+
+/** The letters of Windows-1252 from 0x80 to 0x9F (WHATWG Encoding Standard, index windows-1252); five of them are none. */
+const UPPER = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+
+/** Some decoders leave these as control characters, as ISO 8859-1 has them. */
+const printed = (control: string): string => UPPER[control.charCodeAt(0) - 0x80] ?? control;
 
 function isUtf8(bytes: Uint8Array): boolean {
   try {

@@ -1,11 +1,10 @@
-import { half, type Length, printExact, subtract, type Unit, ZERO } from "../../lengths/index.ts";
+import type { Unit } from "../../lengths/index.ts";
 import type { ComposeDocument, WorkDocument } from "../schema.ts";
-import { SMALLEST } from "./bounds.ts";
-import { type Column, TEXT_COLUMNS } from "./columns.ts";
-import { agree, readDimensions, type Size, unitWord } from "./dimensions/index.ts";
-import type { Given, RowReader } from "./row-reader.ts";
+import { TEXT_COLUMNS, type TextColumn } from "./columns.ts";
+import { readPrint } from "./row-print.ts";
+import type { RowReader } from "./row-reader.ts";
+import { readSizes, textsOf } from "./row-sizes.ts";
 
-type Print = NonNullable<ComposeDocument["print"]>;
 type Window = NonNullable<ComposeDocument["window"]>;
 
 /** What a list takes for granted. */
@@ -16,17 +15,9 @@ export interface ListOptions {
   readonly graduation?: string;
 }
 
-/** The sheet and the image of a row, and which column each came from. */
-interface Sizes {
-  readonly sheet: Size | null;
-  readonly image: Size | null;
-  readonly sheetFrom: "columns" | "dimensions";
-  readonly imageFrom: "columns" | "dimensions";
-}
-
 /** One row as a work. Every fault goes to the reader; what is returned is of use only where there is none. */
 export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument {
-  const texts: Partial<Record<(typeof TEXT_COLUMNS)[number], string>> = {};
+  const texts: Partial<Record<TextColumn, string>> = {};
   for (const column of TEXT_COLUMNS) {
     const text = column === "notes" ? reader.prose(column) : reader.words(column);
     if (text !== "") texts[column] = text;
@@ -39,7 +30,9 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
   const quantity = readQuantity(reader);
   const angle = readAngle(reader);
   const sizes = readSizes(reader, options.unit);
-  const print = sizes === null ? null : readPrint(reader, sizes, texts.picture !== undefined, options.unit);
+  const places = { left: reader.place("image left"), top: reader.place("image top") };
+  const print =
+    sizes === null ? null : readPrint(reader, sizes, places, texts.picture !== undefined, options.unit);
   const window = readWindow(reader);
   const outer = reader.pair("outer width", "outer height");
   const more = reader.kept();
@@ -59,11 +52,6 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
     },
   };
 }
-
-const textsOf = ({ width, height }: Size): { width: string; height: string } => ({
-  width: width.text,
-  height: height.text,
-});
 
 /** A whole number from 1 to 1000. */
 function readQuantity(reader: RowReader): number | null {
@@ -103,138 +91,4 @@ function readWindow(reader: RowReader): Window | null {
     return { show: "typed", ...textsOf(typed.value) };
   }
   return show === "" ? null : { show };
-}
-
-/** Sheet and image from their columns, else from `dimensions`; null where one of them was refused. */
-function readSizes(reader: RowReader, unit: Unit): Sizes | null {
-  const sheet = reader.pair("sheet width", "sheet height");
-  const image = reader.pair("image width", "image height");
-  const written = readWrittenDimensions(reader, unit);
-  if (sheet.state === "bad" || image.state === "bad" || written.state === "bad") return null;
-  const own = written.state === "given" ? written.value : { sheet: null, image: null };
-  const chosen = (part: "sheet" | "image", given: Given<Size>): Size | null => {
-    if (given.state !== "given") return own[part];
-    const other = own[part];
-    if (other !== null && !agree(given.value, other)) {
-      reader.note("warn", "dimensions", {
-        code: "columns-win",
-        part,
-        columns: given.value,
-        dimensions: other,
-      });
-    }
-    return given.value;
-  };
-  return {
-    sheet: chosen("sheet", sheet),
-    image: chosen("image", image),
-    sheetFrom: sheet.state === "given" ? "columns" : "dimensions",
-    imageFrom: image.state === "given" ? "columns" : "dimensions",
-  };
-}
-
-function readWrittenDimensions(
-  reader: RowReader,
-  unit: Unit,
-): Given<{ readonly sheet: Size | null; readonly image: Size | null }> {
-  const text = reader.prose("dimensions");
-  if (text === "") return { state: "blank" };
-  const header = reader.headerUnit("dimensions");
-  const read = readDimensions(text, (header.unit === null ? null : unitWord(header.unit)) ?? unit);
-  if (!read.ok) {
-    reader.refuse("dimensions", text, { kind: "dimensions", fault: read.fault });
-    return { state: "bad" };
-  }
-  let bad = false;
-  for (const size of [read.sheet, read.image]) {
-    if (size === null) continue;
-    for (const length of [size.width, size.height])
-      bad = reader.unbelievable("dimensions", text, length, SMALLEST) || bad;
-  }
-  for (const { level, note } of read.notes) {
-    if (note.code !== "unit-taken") reader.note(level, "dimensions", note);
-    else if (header.bad) {
-      reader.refuse("dimensions", text, { kind: "known-unit" });
-      bad = true;
-    } else if (header.unit === null) reader.note(level, "dimensions", note);
-  }
-  return bad ? { state: "bad" } : { state: "given", value: { sheet: read.sheet, image: read.image } };
-}
-
-/** The print on its sheet; null where only a picture says how large it is. */
-function readPrint(reader: RowReader, sizes: Sizes, picture: boolean, unit: Unit): Print | null {
-  const left = reader.place("image left");
-  const top = reader.place("image top");
-  const { sheet, image } = sizes;
-  const placed = [
-    left.state === "given" ? ("image left" as const) : null,
-    top.state === "given" ? ("image top" as const) : null,
-  ];
-  if (image === null) {
-    for (const column of placed) {
-      if (column !== null) reader.refuse(column, reader.words(column), { kind: "for-place", needs: "image" });
-    }
-    if (sheet !== null) {
-      reader.note("note", columnOf(sizes.sheetFrom, "sheet width"), { code: "image-is-sheet" });
-      return textsOf(sheet);
-    }
-    if (!picture) reader.refuse("sheet width", "", { kind: "some-size" });
-    else reader.note("note", "picture", { code: "size-from-picture" });
-    return null;
-  }
-  if (sheet === null) {
-    for (const [column, place] of [["image left", left] as const, ["image top", top] as const]) {
-      if (place.state !== "given" || place.value.length === ZERO) continue;
-      reader.refuse(column, place.value.text, { kind: "for-place", needs: "sheet" });
-    }
-    reader.note("note", columnOf(sizes.imageFrom, "image width"), { code: "sheet-ends-at-image" });
-    const none = `0 ${unit}`;
-    return { ...textsOf(image), image: { left: none, top: none, ...textsOf(image) } };
-  }
-  const across = placeOn(reader, "width", sizes, left, unit);
-  const down = placeOn(reader, "height", sizes, top, unit);
-  if (across === null || down === null) return null;
-  if (across.centred || down.centred) {
-    const direction = across.centred && down.centred ? "both" : across.centred ? "width" : "height";
-    reader.note("note", columnOf(sizes.imageFrom, "image left"), {
-      code: "image-centred",
-      direction,
-    });
-  }
-  return { ...textsOf(sheet), image: { left: across.text, top: down.text, ...textsOf(image) } };
-}
-
-const columnOf = (from: "columns" | "dimensions", column: Column): Column =>
-  from === "columns" ? column : "dimensions";
-
-/** Where the image begins in one direction: as written, or in the middle of the sheet; null where it does not fit. */
-function placeOn(
-  reader: RowReader,
-  direction: "width" | "height",
-  { sheet, image, imageFrom }: Sizes,
-  place: ReturnType<RowReader["place"]>,
-  unit: Unit,
-): { readonly text: string; readonly centred: boolean } | null {
-  const paper = sheet?.[direction];
-  const printed = image?.[direction];
-  if (paper === undefined || printed === undefined) return null;
-  const room: Length = subtract(paper.length, printed.length);
-  const column = columnOf(imageFrom, direction === "width" ? "image width" : "image height");
-  if (room < ZERO) {
-    reader.refuse(column, reader.words(column), {
-      kind: "within-sheet",
-      direction,
-      image: printed.text,
-      sheet: paper.text,
-    });
-    return null;
-  }
-  if (place.state === "bad") return null;
-  if (place.state === "given") {
-    if (place.value.length <= room) return { text: place.value.text, centred: false };
-    const at = direction === "width" ? "image left" : "image top";
-    reader.refuse(at, place.value.text, { kind: "place-on-sheet", direction, most: printExact(room, unit) });
-    return null;
-  }
-  return { text: printExact(half(room, "down"), unit), centred: room > ZERO };
 }

@@ -1,7 +1,7 @@
 import { type Cell, type CellValue, readXlsx, type Sheet, writeXlsx } from "hucre/xlsx";
 import { packPlain, unpack } from "./archive.ts";
 import { BOUNDS } from "./bounds.ts";
-import { columnLetters } from "./header.ts";
+import { columnLetters, HEADER_WITHIN } from "./header.ts";
 import { decimalText, unitInFormat } from "./number-text.ts";
 import type { Bounded, FileFault } from "./records.ts";
 
@@ -17,8 +17,9 @@ export type WorkbookRead =
   | { readonly ok: false; readonly bound: Bounded };
 
 const PARTS_READ = /^(?:\[content_types\]\.xml|.*\.rels|xl\/[^/]*\.xml|xl\/worksheets\/[^/]*\.xml)$/i;
-/** One row and one column past the bounds, so that what passes them is seen and said. */
-const RANGE = `A1:${columnLetters(BOUNDS.columns)}${BOUNDS.rows + 2}`;
+/** The header with all that may stand above it, and the rows. */
+const LAST_ROW = BOUNDS.rows + HEADER_WITHIN;
+const RANGE = `A1:${columnLetters(BOUNDS.columns - 1)}${LAST_ROW}`;
 
 /**
  * Reads a workbook's visible worksheets as the texts that a person would have typed. Pictures, charts and
@@ -56,28 +57,32 @@ export async function readWorkbook(bytes: Uint8Array): Promise<WorkbookRead> {
   return { ok: true, sheets: sheets.map(textsOf) };
 }
 
-/** Which bound the cells of a worksheet pass, counted on its text before any of it is laid out in memory. */
+/**
+ * Which bound the cells of a worksheet pass, counted on its text before any of it is laid out in memory. Cells
+ * past the last column or row that is read must be blank (formats alone), or something would be lost.
+ */
 function extentOf(xml: string): Bounded | null {
-  let rows = 0;
+  let row = 0;
+  let column = 0;
   let lastRow = 0;
   let lastColumn = 0;
-  let column = 0;
-  for (const [, tag, reference] of xml.matchAll(
-    /<(?:\w{1,20}:)?(row|c)\b(?:[^<>]{0,300}?\br=["']([A-Z]{0,4}\d{1,8})["'])?/g,
-  )) {
-    const [, letters = "", digits = ""] = /^([A-Z]*)(\d*)$/.exec(reference ?? "") ?? [];
+  let cells = 0;
+  for (const [, tag, attributes = ""] of xml.matchAll(/<(?:\w{1,20}:)?(row|c)\b([^<>]*)>/g)) {
+    const [, letters = "", digits = ""] = /\br=["']([A-Z]{0,4})(\d{0,8})["']/.exec(attributes) ?? [];
     if (tag === "row") {
-      rows++;
+      row = digits === "" ? row + 1 : Number(digits);
       column = 0;
-      lastRow = Math.max(lastRow + (digits === "" ? 1 : 0), Number(digits));
-    } else {
-      column = letters === "" ? column + 1 : columnNumber(letters);
-      lastColumn = Math.max(lastColumn, Math.min(column, BOUNDS.columns + 1));
+      continue;
     }
+    column = letters === "" ? column + 1 : columnNumber(letters);
+    cells++;
+    if (attributes.endsWith("/")) continue;
+    if (column > BOUNDS.columns) return "columns";
+    if (row > LAST_ROW) return "rows";
+    lastRow = Math.max(lastRow, row);
+    lastColumn = Math.max(lastColumn, column);
   }
-  if (rows > 2 * BOUNDS.rows) return "rows";
-  if (Math.min(lastRow, BOUNDS.rows + 2) * lastColumn > BOUNDS.cells) return "cells";
-  return null;
+  return Math.max(cells, lastRow * lastColumn) > BOUNDS.cells ? "cells" : null;
 }
 
 const columnNumber = (letters: string): number =>

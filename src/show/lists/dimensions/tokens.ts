@@ -107,6 +107,9 @@ function pushWord(tokens: Token[], word: string): void {
   else if (/^x\p{L}/u.test(word) && tokens.at(-1)?.kind === "number") {
     tokens.push({ kind: "by" });
     pushWord(tokens, word.slice(1));
+  } else if (word.endsWith("x") && UNIT_WORDS.has(word.slice(0, -1))) {
+    pushUnit(tokens, word.slice(0, -1));
+    tokens.push({ kind: "by" });
   } else pushUnit(tokens, word);
 }
 
