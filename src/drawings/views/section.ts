@@ -3,10 +3,8 @@ import type { RealPoint } from "../../geometry/index.ts";
 import type { Length } from "../../lengths/index.ts";
 import type { Drawing, Mark } from "../marks.ts";
 import { type Shortened, shorten } from "./breaks.ts";
-import { dimension, extensionLines, type Stretch } from "./dimension.ts";
 import { fitted } from "./extent.ts";
 import { type Layer, layersOf, type Mount } from "./layers.ts";
-import { isFloated } from "./layout.ts";
 import { leaderMarks } from "./leaders.ts";
 import {
   area,
@@ -20,7 +18,10 @@ import {
   scaleOf,
   type ViewOptions,
 } from "./pen.ts";
+import { sectionFigures } from "./section-figures.ts";
 import { clipPolygon } from "./shapes.ts";
+import { INSIDE, placesOf, type Stack, stackOf } from "./stack.ts";
+import { breakMarks, innerBreak } from "./zigzag.ts";
 
 export interface SectionOptions extends ViewOptions {
   /** How many times the scale of the other views this one has, said beside the drawing; where absent 4, or as much as the thinnest mat needs to be seen. */
@@ -38,33 +39,17 @@ export interface SectionView extends Drawing {
   readonly broken: boolean;
 }
 
-/** Pixels. */
-const INSIDE = 76;
+// In pixels.
 const MARGIN = 8;
 /** Leaders, numbers and both margins: what the drawing needs beside the stack itself. */
 const BESIDE_STACK = 66 + 2 * MARGIN;
+/** What stays of a stretch on both sides of a break. */
 const LEAST_SPAN = 44;
-/** A print drawn thinner than this would be lost beside the boards' outlines; thin sections are drawn solid (ISO 128-3). */
-const THINNEST = 3.6;
-const BREAK_HALF = 5;
+/** As thick as a mat has to be drawn for its fill to be seen between its outlines. */
 const LEAST_MAT = 5;
+
 const LEAST_TIMES = 4;
 const MOST_TIMES = 64;
-
-/** Where everything lies: x from the lowest mat's edge at its back towards the outer edge, y down from the topmost face. */
-interface Stack {
-  readonly floated: boolean;
-  readonly outer: number;
-  readonly inner: number;
-  readonly mats: readonly {
-    readonly back: number;
-    readonly face: number;
-    readonly top: number;
-    readonly bottom: number;
-  }[];
-  readonly print: { readonly end: number; readonly top: number; readonly bottom: number } | null;
-  readonly mount: { readonly top: number; readonly bottom: number };
-}
 
 /**
  * A cut through the foot, face up, the outer edge at the right: window mats with their true bevels, the
@@ -96,44 +81,6 @@ function timesFor(composition: Composition, scale: number, pen: Pen): number {
   return times;
 }
 
-const placesOf = (stack: Stack): number[] => [
-  ...stack.mats.flatMap((mat) => [mat.back, mat.face]),
-  stack.outer,
-  ...(stack.print ? [stack.print.end] : []),
-];
-
-function stackOf(composition: Composition, pen: Pen, scale: number, layers: readonly Layer[]): Stack {
-  const foot = composition.mats[0]?.borders.foot ?? 0;
-  const outer = foot * scale;
-  const thick = (layer: Layer | undefined): number => (layer?.thickness ?? 0) * scale;
-  const printLayer = layers.find((layer) => layer.kind === "print");
-  const mountLayer = layers.find((layer) => layer.kind === "mount");
-  // A floated print lies in the opening; the mats lie on the mount itself.
-  const floated = isFloated(composition);
-  let y = composition.mats.reduce((sum, mat) => sum + mat.thickness * scale, 0);
-  const base = y;
-  const mats = composition.mats.map((mat) => {
-    const back = (foot - mat.borders.foot) * scale;
-    const bottom = y;
-    y -= mat.thickness * scale;
-    return { back, face: back + mat.bevel.plan * scale, top: y, bottom };
-  });
-  const printHeight = printLayer ? Math.max(thick(printLayer), THINNEST * pen.pixel) : 0;
-  const cover = composition.print?.cover.foot;
-  const mountTop = floated ? base : base + printHeight;
-  const print =
-    cover === undefined ? null : { end: cover * scale, top: mountTop - printHeight, bottom: mountTop };
-  const places = [outer, ...mats.flatMap((mat) => [mat.back, mat.face]), ...(print ? [print.end] : [])];
-  return {
-    floated,
-    outer,
-    inner: Math.min(...places) - INSIDE * pen.pixel,
-    mats,
-    print,
-    mount: { top: mountTop, bottom: mountTop + thick(mountLayer) },
-  };
-}
-
 function sectionMarks(
   composition: Composition,
   pen: Pen,
@@ -160,7 +107,7 @@ function sectionMarks(
       ...short.breaks.flatMap((at) => breakMarks(pen, stack, at)),
     ]),
     ...leaderMarks(pen, layers, leaderTargets(pen, stack, map), inner),
-    ...dimensionMarks(composition, pen, stack, map),
+    ...sectionFigures(composition, pen, stack, map),
   ];
 }
 
@@ -195,33 +142,6 @@ function matMarks(stack: Stack, map: (x: number) => number, index: number): Mark
   ];
 }
 
-/** The zigzag where the drawing breaks off inside the window. */
-function innerBreak(pen: Pen, stack: Stack): Mark[] {
-  return [polyline(zigzag(pen, stack, stack.inner, 6), "thin")];
-}
-
-/** A strip taken out of the stack: clear ground between two zigzags. */
-function breakMarks(pen: Pen, stack: Stack, at: number): Mark[] {
-  const half = BREAK_HALF * pen.pixel;
-  const left = zigzag(pen, stack, at - half, 5);
-  const right = zigzag(pen, stack, at + half, 5);
-  return [area([...left, ...right.toReversed()], "paper"), polyline(left, "thin"), polyline(right, "thin")];
-}
-
-function zigzag(pen: Pen, stack: Stack, x: number, swing: number): RealPoint[] {
-  const px = (count: number): number => count * pen.pixel;
-  const top = Math.min(...stack.mats.map((mat) => mat.top), stack.mount.top);
-  const middle = (top + stack.mount.bottom) / 2;
-  return [
-    { x, y: top - px(8) },
-    { x, y: middle - px(swing) },
-    { x: x - px(swing), y: middle - px(swing / 5) },
-    { x: x + px(swing), y: middle + px(swing / 5) },
-    { x, y: middle + px(swing) },
-    { x, y: stack.mount.bottom + px(8) },
-  ];
-}
-
 /** Where each leader's dot stands, from the face down: in a mat behind its bevel, in print and mount near the inner end. */
 function leaderTargets(pen: Pen, stack: Stack, map: (x: number) => number): RealPoint[] {
   const px = (count: number): number => count * pen.pixel;
@@ -238,68 +158,4 @@ function leaderTargets(pen: Pen, stack: Stack, map: (x: number) => number): Real
     ...(stack.print ? [{ x: near, y: (stack.print.top + stack.print.bottom) / 2 }] : []),
     { x: near, y: (stack.mount.top + stack.mount.bottom) / 2 },
   ];
-}
-
-const BELOW = { cover: 34, border: 62 };
-const ABOVE_STACK = 14;
-
-function dimensionMarks(
-  composition: Composition,
-  pen: Pen,
-  stack: Stack,
-  map: (x: number) => number,
-): Mark[] {
-  const px = (count: number): number => count * pen.pixel;
-  const lowest = composition.mats[0];
-  if (!lowest) return [];
-  const bottom = stack.mount.bottom;
-  const outline = bottom + px(2);
-  const edge = map(0);
-  const cover = composition.print?.cover.foot;
-  const coverLine =
-    cover === undefined || cover === 0 || stack.floated
-      ? []
-      : [
-          row(pen, bottom + px(BELOW.cover), outline, {
-            name: "cover-foot",
-            from: edge,
-            to: map(stack.print?.end ?? 0),
-            length: cover,
-            read: { on: "closer", rounding: "down" },
-          }),
-        ];
-  const borderAt = bottom + px(coverLine.length > 0 ? BELOW.border : BELOW.cover);
-  const borderLine = row(pen, borderAt, outline, {
-    name: "border-foot",
-    from: edge,
-    to: map(stack.outer),
-    length: lowest.borders.foot,
-  });
-  const top = Math.min(...stack.mats.map((mat) => mat.top));
-  const reveals = composition.mats.flatMap((mat, index) => {
-    const [lower, upper] = [stack.mats[index - 1], stack.mats[index]];
-    if (!lower || !upper || mat.revealAsCut === null) return [];
-    const at = top - px(ABOVE_STACK + (index - 1) * 24);
-    return [
-      row(pen, at, upper.bottom, {
-        name: `reveal-${index}`,
-        from: map(lower.face),
-        to: map(upper.back),
-        length: mat.revealAsCut,
-        read: { on: "closer", rounding: "nearest" },
-      }),
-    ];
-  });
-  return [
-    group("extension-lines", [
-      ...extensionLines(pen, [...coverLine, borderLine]),
-      ...reveals.flatMap((reveal) => extensionLines(pen, [reveal])),
-    ]),
-    ...[...coverLine, borderLine, ...reveals].flatMap(({ set }) => set.marks),
-  ];
-}
-
-function row(pen: Pen, at: number, outline: number, stretch: Stretch) {
-  const on = { along: "x", at, outline } as const;
-  return { on, set: dimension(pen, on, [stretch]) };
 }
