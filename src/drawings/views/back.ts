@@ -75,11 +75,11 @@ export function backMarks(
     dimensions.below,
   );
   return [
-    group("board", [area(corners(on.board), "mat")]),
+    group("ground", [area(corners(on.board), "mat")]),
     ...groupOf("window", windowMarks(window, on.board)),
     ...groupOf("other-openings", otherOpenings(composition, on, chosen)),
     ...groupOf("paper", paper ? [area(paper, "none", "phantom")] : []),
-    group("board-edge", [area(corners(on.board), "none", "outline")]),
+    group("board", [area(corners(on.board), "none", "outline")]),
     group("extension-lines", dimensions.extensions),
     ...dimensions.stretches,
     ...outMarks(pen, common(window, on.board), on.board, options.words.out),
