@@ -1,7 +1,7 @@
 import type { Typeface } from "../../drawings/index.ts";
 import type { Practice } from "../../show/index.ts";
 import { benchSheet } from "../bench/bench-sheet.ts";
-import type { BenchSheetJob, House, PlanWords } from "../job.ts";
+import type { BenchSheetJob, House, PlanWords, WorkWords } from "../job.ts";
 import type { Page, PaperSize } from "../paper.ts";
 import type { Blanks } from "./blanks.ts";
 import type { ComposedWork } from "./works.ts";
@@ -21,19 +21,12 @@ export function benchSheetJob(
   blanks: Blanks["ofWork"][number],
   shared: Packeted,
 ): BenchSheetJob {
-  const { work, composition, quantity } = one;
+  const { work, composition } = one;
   const { practice } = shared;
   const { picture } = work;
   return {
     composition,
-    work: {
-      title: work.title,
-      maker: work.maker ?? "",
-      year: work.year ?? "",
-      process: work.process ?? "",
-      edition: work.edition ?? "",
-      quantity,
-    },
+    work: workWords(one),
     house: shared.house,
     plan: shared.plan,
     bench: {
@@ -44,10 +37,19 @@ export function benchSheetJob(
     },
     blanks,
     picture: picture !== undefined && shared.hasPicture(picture) ? picture : null,
-    mountBoard: composition.design.mount,
     language: practice.language,
   };
 }
+
+/** What a work is called, empty where nothing is known. */
+export const workWords = ({ work, quantity }: ComposedWork): WorkWords => ({
+  title: work.title,
+  maker: work.maker ?? "",
+  year: work.year ?? "",
+  process: work.process ?? "",
+  edition: work.edition ?? "",
+  quantity,
+});
 
 /** The pages of every work's bench sheet, one work after the other, made as they are asked for. */
 export function* benchSheetPages(

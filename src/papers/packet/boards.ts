@@ -1,5 +1,5 @@
 import type { Size } from "../../geometry/index.ts";
-import { type Length, subtract, times } from "../../lengths/index.ts";
+import { type Length, type Ruler, subtract, times } from "../../lengths/index.ts";
 import {
   type CuttingJob,
   type CuttingPlan,
@@ -23,6 +23,8 @@ export interface PlannedBoard {
   readonly job: CuttingJob;
   readonly uses: readonly PieceUse[];
   readonly plan: CuttingPlan;
+  /** What its figures are printed on: the ruler of its works where they share one unit, else the practice's. */
+  readonly ruler: Ruler;
 }
 
 /** All blanks of a list, one job and plan for each board, in the order in which the boards are first needed. */
@@ -61,8 +63,22 @@ export function planBoards(
       longestCut: stock.longestCut,
       tight: practice.squaringTrim,
     };
-    return { board, job, uses: entries.map(({ use }) => use), plan: planCutting(job, options) };
+    const uses = entries.map(({ use }) => use);
+    return { board, job, uses, plan: planCutting(job, options), ruler: rulerOf(works, uses, practice) };
   });
+}
+
+function rulerOf(works: readonly ComposedWork[], uses: readonly PieceUse[], practice: Practice): Ruler {
+  const rulers = uses.flatMap(({ work }) => works[work]?.composition.design.ruler ?? []);
+  const [first] = rulers;
+  if (
+    first === undefined ||
+    first.unit === practice.ruler.unit ||
+    rulers.some(({ unit }) => unit !== first.unit)
+  ) {
+    return practice.ruler;
+  }
+  return rulers.reduce((finest, ruler) => (ruler.graduation < finest.graduation ? ruler : finest));
 }
 
 /** A sheet that names no board serves for any when it is bought; when there is only so much of it, it is one of the practice's own board. */

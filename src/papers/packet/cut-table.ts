@@ -1,4 +1,4 @@
-import { type Length, printExact, type Unit } from "../../lengths/index.ts";
+import { type Length, printExact } from "../../lengths/index.ts";
 import { CUT_TABLE } from "../../words/packet.ts";
 import type { TableOut } from "./bench-order.ts";
 import type { Blanks } from "./blanks.ts";
@@ -10,11 +10,10 @@ export function cutTable(
   works: readonly ComposedWork[],
   boards: readonly PlannedBoard[],
   blanks: Blanks,
-  unit: Unit,
 ): TableOut {
-  const text = (length: Length): string => printExact(length, unit);
-  const rows = boards.flatMap(({ board, job, uses, plan }, place) =>
-    plan.sheets.flatMap((sheet, at) =>
+  const rows = boards.flatMap(({ board, job, uses, plan, ruler }, place) => {
+    const text = (length: Length): string => printExact(length, ruler.unit);
+    return plan.sheets.flatMap((sheet, at) =>
       sheet.placements.map((lies, index) => {
         const use = uses[lies.piece];
         const work = use === undefined ? undefined : works[use.work];
@@ -38,7 +37,7 @@ export function cutTable(
           text(lies.top),
         ];
       }),
-    ),
-  );
+    );
+  });
   return { header: CUT_TABLE.header, rows };
 }

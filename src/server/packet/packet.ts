@@ -1,9 +1,12 @@
 import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../../drawings/writers/pdf/index.ts";
 import { benchOrder, type TableOut } from "../../papers/packet/bench-order.ts";
-import { benchSheetPages, type Packeted } from "../../papers/packet/bench-sheets.ts";
+import { benchSheetPages, type Packeted, workWords } from "../../papers/packet/bench-sheets.ts";
 import { type Blanks, numberBlanks } from "../../papers/packet/blanks.ts";
 import { type PlannedBoard, planBoards } from "../../papers/packet/boards.ts";
 import { cutTable } from "../../papers/packet/cut-table.ts";
+import { packetLabels } from "../../papers/packet/labels.ts";
+import { cutPlan } from "../../papers/cutting/cut-plan.ts";
+import { checkListRows } from "../../words/index.ts";
 import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../../show/index.ts";
 import { PACKET } from "../../words/packet.ts";
 import type { PacketFile } from "../papers.ts";
@@ -53,7 +56,6 @@ async function filesOf(
   blanks: Blanks,
 ): Promise<PacketFile[]> {
   const { practice, works } = prepared;
-  const { unit } = practice.ruler;
   const typeface = pdfTypeface();
   const size = order.paper ?? practice.paper;
   const shared = packeted(order, prepared);
@@ -70,10 +72,36 @@ async function filesOf(
   const benchSheets = benchSheetPages(works, blanks, shared, size, typeface, (done) =>
     order.progress({ doing: "printing", done, of: works.length }),
   );
+  const { house, plan } = shared;
+  const cutPlans = boards.flatMap(({ board, job, plan: cut, ruler }, place) => {
+    const numbers = blanks.numbers[place] ?? [];
+    return cutPlan(
+      {
+        board,
+        job,
+        plan: cut,
+        numbers,
+        house,
+        planWords: plan,
+        ruler,
+        language: practice.language,
+      },
+      size,
+      typeface,
+    );
+  });
+  const labelled = packetLabels(works, boards, blanks, shared, size, typeface);
+  const checks = checkListRows(
+    works.map((one) => ({ ...workWords(one), mark: String(one.row), composition: one.composition })),
+    practice.language,
+  );
   return [
     await pdf("bench-sheets.pdf", PACKET.titles.benchSheets, benchSheets),
-    csv("cut-plan.csv", cutTable(works, boards, blanks, unit)),
+    ...(cutPlans.length === 0 ? [] : [await pdf("cut-plan.pdf", PACKET.titles.cutPlan, cutPlans)]),
+    csv("cut-plan.csv", cutTable(works, boards, blanks)),
     csv("bench-order.csv", benchOrder(works, blanks)),
+    ...(labelled.length === 0 ? [] : [await pdf("labels.pdf", PACKET.titles.labels, labelled)]),
+    csv("check-list.csv", { header: checks[0] ?? [], rows: checks.slice(1) }),
     { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },
   ];
 }
