@@ -28,7 +28,10 @@ const findings: Finding[] = [];
 beforeAll(() => {
   for (let seed = FIRST; seed < FIRST + COUNT; seed++) {
     const design = randomDesign(seed);
-    const composed = composeJson(design, PRACTICE) as Composed;
+    const made = composeJson(design, PRACTICE);
+    const refusal = errorOf(made);
+    if (refusal !== null) throw new Error(`seed ${seed} is refused: ${JSON.stringify(refusal)}`);
+    const composed = made as Composed;
     findings.push({
       seed,
       text: JSON.stringify(design),

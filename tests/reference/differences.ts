@@ -9,8 +9,10 @@ import { faultOf } from "./sums.ts";
 const SIDES = ["head", "left", "right", "foot"] as const;
 const CORNERS = ["topLeft", "topRight", "bottomLeft", "bottomRight"] as const;
 
-// Whole ticks are exact as printed. What a tangent or a root makes lies within a tick or two; what a turn makes, a few.
+// Whole ticks are exact as printed. Half an odd tick (1/128 in has an odd number) goes to a whole one beside it; what a
+// tangent or a root makes lies within a tick or two, what a turn makes within a few. A pocket is the sum of two such.
 const EXACT = 1e-8;
+const HALF_TICK = 6.26e-6;
 const TICKS = 3e-5;
 
 /** Every place in which a composed work differs from the reference, one line each. */
@@ -77,7 +79,7 @@ export function differences(design: Design, composed: Composed, leastBorder: num
   if (laid === null) {
     if (composed.print !== undefined) found.push("a print where there is none");
   } else {
-    const within = laid.turn === 0 ? EXACT : TICKS;
+    const within = laid.turn === 0 ? HALF_TICK : TICKS;
     hold("print left", composed.print?.left, laid.corner[0].toNumber(), within);
     hold("print top", composed.print?.top, laid.corner[1].toNumber(), within);
     if (composed.print?.angle !== laid.turn)
@@ -92,7 +94,7 @@ export function differences(design: Design, composed: Composed, leastBorder: num
         `pocket ${corner}`,
         composed.pockets?.[corner],
         (laid.pockets[index] ?? Fraction.zero).toNumber(),
-        within,
+        2 * within,
       );
     }
   }

@@ -53,7 +53,16 @@ interface DrawnImage extends DrawnSize {
 }
 
 function graduation(chance: Chance, unit: "in" | "mm"): string {
-  const inches = ["1/8 in", "1/16 in", "1/16 in", "1/32 in", "1/64 in", "1/16\u00a0in", "0.01 in"] as const;
+  const inches = [
+    "1/8 in",
+    "1/16 in",
+    "1/16 in",
+    "1/32 in",
+    "1/64 in",
+    "1/128 in",
+    "1/16\u00a0in",
+    "0.01 in",
+  ] as const;
   const metric = ["1 mm", "1 mm", "0.5 mm", "2 mm", "0,5 mm", "0.1 cm"] as const;
   return (unit === "in") === chance.happens(0.96) ? chance.pick(inches) : chance.pick(metric);
 }
@@ -175,9 +184,10 @@ function randomOuter(
 }
 
 function randomList(chance: Chance, draw: Draw, window: readonly [number, number]): SizeList {
+  const [width, height] = [Math.max(20, window[0]), Math.max(20, window[1])];
   const own = (): Size => {
-    const width = draw(window[0], window[0] + 250).said;
-    return { width, height: chance.happens(0.2) ? width : draw(window[1], window[1] + 250).said };
+    const across = draw(width, width + 250).said;
+    return { width: across, height: chance.happens(0.2) ? across : draw(height, height + 250).said };
   };
   const list = chance.pick(["inch", "inch", "metric", "metric", "iso", "own"]);
   return list === "own" ? Array.from({ length: chance.whole(1, 6) }, own) : list;

@@ -34,7 +34,7 @@ function drawInches(chance: Chance, least: number, most: number, own: boolean): 
     const text = decimals(thousandths, 3);
     return { said: decorated(chance, text, text, own, ["in", '"', "inches"]), mm: thousandths * 0.0254 };
   }
-  const parts = chance.pick([8, 16, 16, 32, 64]);
+  const parts = chance.pick([8, 16, 16, 32, 64, 64, 128]);
   const marks = within(chance, least, most, 25.4 / parts);
   const whole = Math.floor(marks / parts);
   const [over, under] = lowest(marks % parts, parts);
