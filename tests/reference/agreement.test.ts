@@ -4,6 +4,7 @@ import { Chance } from "./chance.ts";
 import { composeReference } from "./compose.ts";
 import type { Composed } from "./composed.ts";
 import { differences } from "./differences.ts";
+import { onEdge } from "./edge-designs.ts";
 import { looseSums, wrongTexts } from "./leaving.ts";
 import { randomDesign } from "./random-designs.ts";
 
@@ -55,6 +56,20 @@ function shortestFirst(kind: "figures" | "sums" | "texts"): string[] {
 describe("the engine and an independent reference in exact fractions", () => {
   it(`[W1-W4][W6][B1-B9][M1-M3][P1-P4][S1-S3][C3] agree on every figure, check and sum of ${COUNT} random designs`, () => {
     expect(shortestFirst("figures")).toEqual([]);
+  });
+
+  it.each([0, 0.1, -0.1])("[B5][B6][P3] agree on designs that stand %d mm off the edge of a rule", (by) => {
+    const faults: string[] = [];
+    let stood = 0;
+    for (let seed = FIRST; seed < FIRST + 300; seed++) {
+      const design = onEdge(randomDesign(seed), by);
+      if (design === null) continue;
+      stood += 1;
+      const found = differences(design, composeJson(design, PRACTICE) as Composed, LEAST_BORDER);
+      if (found.length > 0) faults.push(`${found.join("; ")}\n${JSON.stringify(design)}`);
+    }
+    expect(faults.slice(0, 3)).toEqual([]);
+    expect(stood).toBeGreaterThan(100);
   });
 
   it("[W2] are nearly never given a turned sheet on which it matters which way the window is rounded first", () => {
