@@ -41,12 +41,7 @@ export function readPracticeFile(name: string | undefined): PracticeDocument {
 function composeOne(file: string | undefined, practice: PracticeDocument, json: boolean): number {
   const composed = composeFrom(parseJson(readText(file), file ?? "standard input"), practice);
   if (!composed.ok) {
-    throw new Unreadable(
-      composed.problems
-        .map(problemJson)
-        .map(({ field, found, wanted }) => CLI.problem(field, found, wanted))
-        .join("\n"),
-    );
+    throw new Unreadable(composed.problems.map(problemJson).map(CLI.say).join("\n"));
   }
   const language = practice.language ?? "en-US";
   const text = json

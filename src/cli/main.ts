@@ -10,6 +10,7 @@ import {
 import { CannotServe, papersOf, serve, type ServeOptions } from "../server/index.ts";
 import { CLI } from "../words/cli.ts";
 import { type ComposeOptions, runCompose } from "./compose.ts";
+import { type DrawOptions, runDraw } from "./draw.ts";
 import { Unreadable } from "./input.ts";
 import { type PacketOptions, runPacket } from "./packet.ts";
 
@@ -50,6 +51,18 @@ export async function main(argv: readonly string[]): Promise<number> {
     .addHelpText("after", CLI.packet.help)
     .action(async (show: string, options: PacketOptions) => {
       status = await runPacket(show, options, today);
+    });
+
+  program
+    .command("draw")
+    .description(CLI.draw.about)
+    .argument("[file]", CLI.compose.file)
+    .requiredOption("--out <file>", CLI.draw.out)
+    .option("--mat <number>", CLI.draw.mat, "1")
+    .option("--from <side>", CLI.draw.from, "back")
+    .option("--practice <file>", CLI.compose.practice)
+    .action(async (file: string | undefined, options: DrawOptions) => {
+      status = await runDraw(file, options, today);
     });
 
   program

@@ -55,7 +55,7 @@ export async function runPacket(
     clock: () => performance.now(),
     progress: progress.told,
   });
-  if (!made.ok) throw new Unreadable(made.problems.map(problemJson).map(sayProblem).join("\n"));
+  if (!made.ok) throw new Unreadable(made.problems.map(problemJson).map(CLI.say).join("\n"));
   progress.told({ doing: "writing" });
   replaceFolder(options.out, made.value.files);
   progress.done();
@@ -83,13 +83,10 @@ export async function runPacket(
   return problems.length > 0 || works.some(({ stopped }) => stopped) ? 1 : 0;
 }
 
-const sayProblem = ({ field, found, wanted }: { field: string; found: string; wanted: string }): string =>
-  CLI.problem(field, found, wanted);
-
 function sayFault(fault: ShowFault): string {
   return fault.kind === "list"
     ? sayListProblem(fault.problem)
-    : fault.problems.map(problemJson).map(sayProblem).join("\n");
+    : fault.problems.map(problemJson).map(CLI.say).join("\n");
 }
 
 function readStockFile(name: string): StockDocument {
@@ -98,7 +95,7 @@ function readStockFile(name: string): StockDocument {
   throw new Unreadable(
     read.problems
       .map(problemJson)
-      .map((problem) => sayProblem({ ...problem, field: `${name}: ${problem.field}` }))
+      .map((problem) => CLI.say({ ...problem, field: `${name}: ${problem.field}` }))
       .join("\n"),
   );
 }

@@ -37,6 +37,14 @@ The list needs a column "title" and sizes: "sheet width" and "sheet height", or 
 
 Exit status: 0 all went in; 1 some row or work needs mending, the rest is there; 2 nothing could be read.`,
   },
+  draw: {
+    about: "one mat at full size as SVG, DXF or PDF, for a plotter or to lay beside the board",
+    out: "the file to write; its ending says how: .svg, .dxf or .pdf",
+    mat: "which mat, 1 the lowest",
+    from: "seen from the back, as it lies under the hand, or from the front",
+    words: { head: "HEAD", out: "OUT" },
+    title: (mat: number, view: "back" | "front"): string => `Mat ${mat} at full size, ${view} view`,
+  },
   serve: {
     about: "open the page on this machine",
     port: "port to listen on; 0 takes any free one",
@@ -46,6 +54,8 @@ Exit status: 0 all went in; 1 some row or work needs mending, the rest is there;
   },
   schema: "print the JSON Schema of the documents",
   noInput: "nothing to read: give a file, or a document on standard input",
+  say: ({ field, found, wanted }: { field: string; found: string; wanted: string }): string =>
+    CLI.problem(field, found, wanted),
   problem: (field: string, found: string, wanted: string): string =>
     `${field === "" ? "document" : field}: found ${found}; wanted: ${wanted}`,
   cannotRead: (name: string, why: string): string => `${name}: cannot be read (${why})`,
