@@ -154,6 +154,8 @@ function backSteps(mat: number, outer: Size, { borders, back }: ComposedMat): St
 }
 
 function faceSteps(mat: number, { thickness, bevel, back, face }: ComposedMat): Step[] {
+  // A square cut has no bevel, and nobody pencils a division by an endless tangent.
+  if (bevel.degrees === 90) return [];
   return [
     {
       name: { of: "bevel", mat },

@@ -64,7 +64,7 @@ export function valueOf(sum: Sum): number {
       return Math.sqrt(valueOf(sum.of));
     case "tangent":
       // Exactly, where a double would miss by its last digit.
-      return sum.degrees === 45 ? 1 : sum.degrees === 90 ? Infinity : Math.tan((sum.degrees * Math.PI) / 180);
+      return sum.degrees === 45 ? 1 : Math.tan((sum.degrees * Math.PI) / 180);
     case "op": {
       const left = valueOf(sum.left);
       const right = valueOf(sum.right);

@@ -117,7 +117,8 @@ export function compositionJson(composition: Composition, language: Speech["lang
     reckoning: composition.reckoning.map((step) => ({
       name: sayStepName(step.name, mats.length, language),
       sum: saySum(step, design.ruler.unit),
-      is: at(step.is),
+      // What paper and pockets reach is a maximum here too, as where it stands by itself.
+      is: (step.name.of === "cover" || step.name.of === "pocket" ? most : at)(step.is),
     })),
   };
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { DxfParser } from "dxf-parser";
+import Parser from "dxf-parser";
 import { expect, test } from "vitest";
 import { folder, margent } from "./run.ts";
 
@@ -94,7 +94,7 @@ test("[K1] one mat is drawn at full size: 11 x 14 in measures 279.4 x 355.6 mm i
     const ran = margent(["draw", "--out", out], JSON.stringify(work));
     expect([format, ran.status, ran.err]).toEqual([format, 0, ""]);
   }
-  const dxf = new DxfParser().parseSync(readFileSync(join(place, "mat.dxf"), "utf8"));
+  const dxf = new Parser().parseSync(readFileSync(join(place, "mat.dxf"), "utf8"));
   const outline =
     dxf?.entities
       .filter(({ layer }) => layer === "OUTLINE")

@@ -26,14 +26,17 @@ export function wrongTexts(design: Design, composed: Composed): string[] {
   const visit = (value: unknown, path: string): void => {
     if (typeof value !== "object" || value === null) return;
     if (isLength(value)) {
-      const way = /^\.(cover|pockets)/.test(path) ? "down" : "nearest";
+      const way = /^\.(cover|pockets|paper under|largest pocket)/.test(path) ? "down" : "nearest";
       const fault = textFault(value, design.unit, mark, way);
       if (fault !== null) found.push(`${path}: "${value.text}" for ${value.mm} mm: ${fault}`);
       return;
     }
     for (const [key, inner] of Object.entries(value)) visit(inner, `${path}.${key}`);
   };
-  visit(composed, "");
+  const { reckoning, ...figures } = composed;
+  visit(figures, "");
+  // A step is printed the way the figure that it finds is printed.
+  for (const { name, is } of reckoning) visit(is, `.${name}`);
   return found;
 }
 
