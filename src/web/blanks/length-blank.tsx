@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { exactFigure, type Length, readLength, type Ruler } from "../../lengths/index.ts";
 import type { BlankName } from "../../words/page.ts";
+import { putAside } from "../state/draft.ts";
 import type { BlankFault } from "./fault.ts";
 import { Ladder } from "./ladder.tsx";
 import { setText, typedText } from "./set-length.ts";
@@ -36,6 +37,8 @@ export function LengthBlank(props: Props) {
   const { blank, label, length, ruler, fault } = props;
   const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<string | null>(null);
+  const aside = putAside.value;
+  useEffect(() => setTyped(null), [aside]);
   const [open, setOpen] = useState(false);
   const { unit } = ruler;
   const written = typedText(length, unit);
@@ -43,9 +46,9 @@ export function LengthBlank(props: Props) {
   // What another hand, an undo or a drag has changed shows at once, unless something is being typed.
   const shown = useRef(length);
   useEffect(() => {
-    if (shown.current !== length && fault === undefined) setTyped(null);
+    if (shown.current !== length && fault === undefined && !open) setTyped(null);
     shown.current = length;
-  }, [length, fault]);
+  }, [length, fault, open]);
 
   const read = readLength(typed ?? written, unit);
   const now = read.ok ? read.length : length;
@@ -109,10 +112,12 @@ export function LengthBlank(props: Props) {
           event.preventDefault();
           event.currentTarget.focus();
         }}
-        onFocus={() => {
+        onFocus={(event) => {
+          // Selected as it is typed, before anything can be: the first key replaces all.
+          if (typed === null) event.currentTarget.value = written;
+          event.currentTarget.select();
           setOpen(true);
           props.light(true);
-          requestAnimationFrame(() => field.current?.select());
         }}
         onBlur={() => {
           keepTyped();

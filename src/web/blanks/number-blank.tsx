@@ -1,5 +1,6 @@
-import { useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { BlankName } from "../../words/page.ts";
+import { putAside } from "../state/draft.ts";
 import type { BlankFault } from "./fault.ts";
 
 interface Props {
@@ -28,6 +29,8 @@ export function NumberBlank(props: Props) {
   const { blank, label, value, fault } = props;
   const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<string | null>(null);
+  const aside = putAside.value;
+  useEffect(() => setTyped(null), [aside]);
   const read = typed === null ? value : readNumber(typed);
 
   const write = (text: string): void => {

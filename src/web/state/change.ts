@@ -38,29 +38,38 @@ export type Applied =
   /** Someone else has changed the same thing: what stands there now is `theirs`. */
   | { readonly ok: false; readonly theirs: unknown };
 
-/** The change that makes one document from another, by their top-level keys; null when nothing differs. */
+/**
+ * The change that makes one document from another, by their top-level keys; null when nothing differs.
+ * `seen` is the document that was on the screen when the typing began: what stands there, not what came
+ * in meanwhile, is what the change is made upon.
+ */
 export function designChange(
   work: string,
   before: ComposeDocument,
   after: ComposeDocument,
   said: string,
+  seen: ComposeDocument = before,
 ): Change | null {
-  const patches = differing(before, after);
+  const patches = differing(before, after, seen);
   return patches === null ? null : { kind: "design", work, said, ...patches };
 }
 
 export function factsChange(work: KeptWork, after: Patch<WorkFacts>, said: string): Change | null {
-  const patches = differing<WorkFacts>(work, { ...work, ...after });
+  const patches = differing<WorkFacts>(work, { ...work, ...after }, work);
   return patches === null ? null : { kind: "facts", work: work.id, said, ...patches };
 }
 
-function differing<T extends object>(before: T, after: T): { before: Patch<T>; after: Patch<T> } | null {
+function differing<T extends object>(
+  before: T,
+  after: T,
+  seen: T,
+): { before: Patch<T>; after: Patch<T> } | null {
   const from: { [K in keyof T]?: T[K] } = {};
   const to: { [K in keyof T]?: T[K] } = {};
   let any = false;
   for (const key of keysOf(before, after)) {
     if (sameJson(before[key], after[key])) continue;
-    from[key] = before[key];
+    from[key] = seen[key];
     to[key] = after[key];
     any = true;
   }

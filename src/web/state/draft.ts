@@ -9,6 +9,8 @@ import type { BlankName } from "../../words/page.ts";
  */
 export interface Draft {
   readonly blank: BlankName;
+  /** What stood on the screen when the typing began. */
+  readonly seen: ComposeDocument;
   readonly document: ComposeDocument | null;
 }
 
@@ -30,12 +32,25 @@ export const lit = signal<BlankName | null>(null);
 /** The part of a drawing that is pointed at: the sentence washes its blank. */
 export const pointed = signal<string | null>(null);
 
+/** Counts how often all that was being typed has been put aside: each blank drops its text when it moves on. */
+export const putAside = signal(0);
+
 export function clearDrafts(): void {
+  putAside.value = putAside.peek() + 1;
   draft.value = null;
   unread.value = new Map();
   lit.value = null;
   pointed.value = null;
 }
+
+/** Another work is shown: nothing of the last one stays open. */
+export function clearAll(): void {
+  clearDrafts();
+  openDialog.value = null;
+}
+
+/** The blank whose dialog is open. */
+export const openDialog = signal<BlankName | null>(null);
 
 /** Which view a phone shows. */
 export const chosenView = signal<"front" | "back" | "section">("front");

@@ -18,6 +18,9 @@ export function addressOf(place: Place): string {
 
 export const place = signal<Place>({ at: "works" });
 
+/** The work that was shown last: coming back to all works, one is where one left. */
+export const lastOpened = signal<string | null>(null);
+
 export function goTo(next: Place): void {
   location.hash = addressOf(next);
 }

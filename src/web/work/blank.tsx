@@ -31,6 +31,7 @@ const PAIRS: Readonly<Partial<Record<BlankName, BlankName>>> = {
   sheetWidth: "sheetHeight",
   imageWidth: "imageHeight",
   windowWidth: "windowHeight",
+  outerWidth: "outerHeight",
 };
 
 interface Props {
@@ -64,7 +65,7 @@ export function WorkBlank({ name, work, composition }: Props) {
           step={field.step}
           fault={fault}
           washed={isPointedAt(name)}
-          follow={(value) => follow(name, value === null ? null : write(value))}
+          follow={(value) => follow(work, name, value === null ? null : write(value))}
           keep={(value) => keep(work, name, write(value), `${words.said} ${value}${field.unit}`)}
           refuse={(found) => setUnread(name, found)}
           putBack={() => putBack(name)}
@@ -115,7 +116,7 @@ function WorkLength({
       washed={isPointedAt(name)}
       controls={controlsOf(name)}
       otherWay={(now) => otherWay(name, now, unit)}
-      follow={(now) => follow(name, now === null ? null : write(now))}
+      follow={(now) => follow(work, name, now === null ? null : write(now))}
       keep={(now) => keep(work, name, write(now), `${words.said} ${saidLength(now, unit)}`)}
       refuse={(found) => setUnread(name, found)}
       putBack={() => putBack(name)}

@@ -84,7 +84,11 @@ export class Speller {
         return outer.standard === null ? { borders } : { borders, standard: this.list(outer.standard) };
       }
       case "smallest":
-        return { smallest: this.list(outer.sizes), border: this.length(outer.border) };
+        return {
+          smallest: this.list(outer.sizes),
+          border: this.length(outer.border),
+          holdsSheet: outer.holdsSheet,
+        };
     }
   }
 

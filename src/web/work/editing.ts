@@ -2,17 +2,19 @@ import type { Design } from "../../assembly/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";
 import { sayCheck } from "../../words/index.ts";
 import { type BlankName, keptSays } from "../../words/page.ts";
-import type { BlankFault } from "../blanks/fault.ts";
 import { designChange, type KeptWork } from "../state/change.ts";
 import { draft, setUnread } from "../state/draft.ts";
 import { madeOf } from "../state/made.ts";
-import { language, make, practice, told, workOf } from "../state/session.ts";
+import { language, make, practice, told, trouble, workOf } from "../state/session.ts";
 
 /** The drawings follow a document that is not kept yet; null while its text cannot be read. */
-export function follow(blank: BlankName, document: ComposeDocument | null): void {
+export function follow(work: KeptWork, blank: BlankName, document: ComposeDocument | null): void {
   const readable = document !== null && madeOf(document, practice.value).ok;
-  draft.value = { blank, document: readable ? document : null };
+  draft.value = { blank, seen: seenBy(work, blank), document: readable ? document : null };
 }
+
+const seenBy = (work: KeptWork, blank: BlankName): ComposeDocument =>
+  draft.value?.blank === blank ? draft.value.seen : work.design;
 
 export function putBack(blank: BlankName): void {
   if (draft.value?.blank === blank) draft.value = null;
@@ -21,19 +23,19 @@ export function putBack(blank: BlankName): void {
 
 /** Keeps a document that a blank, a drag or a way out has made. False where the design cannot take it; then the blank says why. */
 export function keep(work: KeptWork, blank: BlankName, document: ComposeDocument, said: string): boolean {
+  if (trouble.value?.kind === "word" && draft.value?.blank === blank) return false;
   const made = madeOf(document, practice.value);
   if (!made.ok) {
     const problem = made.problems[0];
     if (problem !== undefined) setUnread(blank, { code: "refused", problem });
     return false;
   }
+  const change = designChange(work.id, work.design, document, said, seenBy(work, blank));
+  // What stands against another window's word waits there until a person has settled it.
+  if (change !== null && !make(change)) return false;
   putBack(blank);
-  // What is kept meanwhile by another hand stays: the change holds only what this blank has changed.
-  const now = workOf(work.id) ?? work;
-  const change = designChange(work.id, work.design, document, said);
   if (change === null) return true;
-  if (!make(change)) return false;
-  tell(said, workOf(now.id)?.design ?? document);
+  tell(said, workOf(work.id)?.design ?? document);
   return true;
 }
 
@@ -47,5 +49,3 @@ function tell(said: string, document: ComposeDocument): void {
 }
 
 export const speechOf = (design: Design) => ({ ruler: design.ruler, language: language.value });
-
-export type Refuse = (fault: BlankFault | null) => void;

@@ -1,6 +1,6 @@
 import { type Composition, type OuterRule, SIZE_LISTS } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
-import { inch, mm } from "../../lengths/index.ts";
+import { DEFAULT_PRACTICE } from "../../show/index.ts";
 import { type BlankName, blankWords, LIST_OPTIONS, OUTER_DIALOG, OUTER_OPTIONS } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { Dialog } from "../blanks/dialog.tsx";
@@ -26,15 +26,13 @@ export function OuterDialog({ work, composition, close }: Props & { readonly clo
   const write = (rule: OuterRule, words: string): void => {
     keep(work, "outer", { ...work.design, outer: spell.outer(rule) }, `${said} ${words}`);
   };
-  const usualList = unit === "in" ? "inch" : "metric";
   const under = (kind: OuterRule["kind"]): OuterRule => {
     const borders = mats[0]?.borders;
     switch (kind) {
       case "size":
         return { kind, ...outer };
       case "smallest":
-        // Two inches, fifty millimetres: the practice's own first figures, common practice, no source.
-        return { kind, sizes: SIZE_LISTS[usualList], border: unit === "in" ? inch(2) : mm(50) };
+        return DEFAULT_PRACTICE[unit].outer;
       case "borders":
         if (borders === undefined) return design.outer;
         return {

@@ -1,11 +1,39 @@
 import type { Composition } from "../../assembly/index.ts";
-import { briefSentence, type BlankName, factsSentence, keepingSentence, PAGE } from "../../words/page.ts";
+import {
+  type BlankName,
+  blankWords,
+  briefSentence,
+  factsSentence,
+  keepingSentence,
+  PAGE,
+} from "../../words/page.ts";
 import { Sentence } from "../blanks/sentence.tsx";
+import { later } from "../later.tsx";
 import type { KeptWork } from "../state/change.ts";
+import { openDialog } from "../state/draft.ts";
 import { language } from "../state/session.ts";
 import { Fault, WorkBlank } from "./blank.tsx";
 import { BoardBlank } from "./board-blank.tsx";
 import { OuterBlank } from "./outer-blank.tsx";
+
+const OuterDialog = later(async () => (await import("./outer-dialog.tsx")).OuterDialog);
+const BoardDialog = later(async () => (await import("./board-dialog.tsx")).BoardDialog);
+
+const close = (): void => {
+  openDialog.value = null;
+};
+
+/** The dialog of the blank that was opened, beside the sentences: a form does not stand in a form. */
+function OpenDialog({ work, composition }: { readonly work: KeptWork; readonly composition: Composition }) {
+  const name = openDialog.value;
+  if (name === null) return null;
+  if (name === "outer") return <OuterDialog work={work} composition={composition} close={close} />;
+  const mat = Number(name.slice(6));
+  const title = blankWords(name, composition.mats.length, language.value).label;
+  return (
+    <BoardDialog key={name} mat={mat} work={work} composition={composition} title={title} close={close} />
+  );
+}
 
 /** What is said of a work: the print's facts, the brief, and what keeps the paper. */
 export function SaidSentences({
@@ -18,9 +46,9 @@ export function SaidSentences({
   const { design } = composition;
   const keeping = keepingSentence(design, language.value);
   const blank = (name: BlankName) => {
-    if (name === "outer") return <OuterBlank key={name} work={work} composition={composition} />;
+    if (name === "outer") return <OuterBlank key={name} composition={composition} />;
     if (name.startsWith("board.")) {
-      return <BoardBlank key={name} mat={Number(name.slice(6))} work={work} composition={composition} />;
+      return <BoardBlank key={name} mat={Number(name.slice(6))} composition={composition} />;
     }
     return <WorkBlank key={name} name={name} work={work} composition={composition} />;
   };
@@ -41,6 +69,7 @@ export function SaidSentences({
         blank={blank}
         fault={fault}
       />
+      <OpenDialog work={work} composition={composition} />
       {keeping !== null && (
         <Sentence class="facts keeping" label={PAGE.keeping} sentence={keeping} blank={blank} fault={fault} />
       )}

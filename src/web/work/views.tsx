@@ -18,6 +18,11 @@ const Section = later(async () => (await import("./section.tsx")).Section);
 const TALLEST = 440;
 /** Beside the front: its own margins. */
 const FRONT_MARGIN = 20;
+/** Left and right of a view on a phone, and its edges. */
+const VIEW_PADDING = 26;
+
+/** Before anything stands on the page there is no width to draw for. */
+const LEAST_SCALE = 1 / 2000;
 
 interface Props {
   readonly composition: Composition;
@@ -36,18 +41,17 @@ export function Views(props: Props) {
   const { composition, title, picture, unread } = props;
   const [frontAt, frontWidth] = useWidth<HTMLDivElement>();
   const [backAt, backWidth] = useWidth<HTMLDivElement>();
+  const [viewsAt, viewsWidth] = useWidth<HTMLDivElement>();
   const { ruler } = composition.design;
   const parts = lit.value === null ? [] : partsOf(lit.value);
 
-  // A view that is not shown has no width of its own: the phone shows one at a time.
-  const room = Math.max(backWidth, frontWidth);
+  // A view that a phone does not show has no width of its own; all three keep the scale that it would have.
+  const room = backWidth || frontWidth || Math.max(0, viewsWidth - VIEW_PADDING);
   const scale = useMemo(() => {
-    const width = backWidth === 0 ? frontWidth : backWidth;
-    const fit = fitScale(composition, { width: fromPx(width), height: fromPx(TALLEST) });
-    const beside =
-      frontWidth === 0 ? fit : fromPx(frontWidth - FRONT_MARGIN) / Math.max(1, composition.outer.width);
-    return Math.min(fit, beside);
-  }, [composition, frontWidth, backWidth]);
+    const fit = fitScale(composition, { width: fromPx(room), height: fromPx(TALLEST) });
+    const beside = fromPx((frontWidth || room) - FRONT_MARGIN) / Math.max(1, composition.outer.width);
+    return Math.max(LEAST_SCALE, Math.min(fit, beside));
+  }, [composition, frontWidth, room]);
 
   const front = useMemo(
     () => frontView(composition, { scale, ruler, ...(picture === undefined ? {} : { picture }) }),
@@ -64,7 +68,7 @@ export function Views(props: Props) {
     length === undefined ? "" : printLength(length, ruler);
 
   return (
-    <div class="drawn views">
+    <div class="drawn views" ref={viewsAt}>
       <figure class="view front">
         <figcaption>
           <b>{PAGE.front.name}</b> <span>{PAGE.front.gloss}</span>

@@ -1,15 +1,23 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Composition } from "../../assembly/index.ts";
-import { addressOf, goTo } from "../state/route.ts";
+import { addressOf, goTo, lastOpened } from "../state/route.ts";
 import type { Length } from "../../lengths/index.ts";
-import { blankWords, fieldProblem, GRIPS, PAGE, workOfShow, workRemoved } from "../../words/page.ts";
+import {
+  blankWords,
+  fieldProblem,
+  GRIPS,
+  keptSays,
+  PAGE,
+  workOfShow,
+  workRemoved,
+} from "../../words/page.ts";
 import { saidLength } from "../blanks/set-length.ts";
 import { later } from "../later.tsx";
 import { UndoActs } from "../undo-acts.tsx";
 import type { KeptShow, KeptWork } from "../state/change.ts";
-import { chosenView, clearDrafts, draft, unread } from "../state/draft.ts";
+import { chosenView, clearAll, draft, unread } from "../state/draft.ts";
 import { madeOf } from "../state/made.ts";
-import { language, make, practice } from "../state/session.ts";
+import { language, make, practice, told } from "../state/session.ts";
 import { Checks } from "./checks.tsx";
 import { follow, keep, putBack } from "./editing.ts";
 import type { GripEdit } from "./grip-edits.ts";
@@ -32,9 +40,11 @@ export function Work({ show, work }: { readonly show: KeptShow; readonly work: K
   const number = show.works.findIndex(({ id }) => id === work.id);
 
   useEffect(() => {
-    clearDrafts();
+    clearAll();
+    window.scrollTo(0, 0);
+    lastOpened.value = work.id;
     title.current?.focus({ preventScroll: true });
-    return clearDrafts;
+    return clearAll;
   }, [work.id]);
 
   return (
@@ -74,7 +84,10 @@ export function Work({ show, work }: { readonly show: KeptShow; readonly work: K
 }
 
 function remove(work: KeptWork, at: number): void {
-  if (make({ kind: "remove", work, at, said: workRemoved(work.title) })) goTo({ at: "works" });
+  const said = workRemoved(work.title);
+  if (!make({ kind: "remove", work, at, said })) return;
+  told.value = keptSays(said, null);
+  goTo({ at: "works" });
 }
 
 /** Which of the show it is, and the way to the ones before and after it. */
@@ -168,7 +181,7 @@ function Composed({ work, number, composition }: ComposedProps) {
           follow={(edit, value, free) => {
             latest.current = { edit, value, free };
             setMoving(edit.key);
-            follow(edit.blank, edit.write(work.design, value, free));
+            follow(work, edit.blank, edit.write(work.design, value, free));
           }}
           keep={keepDrag}
           putBack={() => {

@@ -70,7 +70,9 @@ function Row({ laid, place }: { readonly laid: Laid; readonly place: number }) {
       </td>
       <td class="column-place">{place}</td>
       <th scope="row" class="column-title">
-        <a href={addressOf({ at: "work", id: work.id })}>{work.title}</a>
+        <a id={`laid-${work.id}`} href={addressOf({ at: "work", id: work.id })}>
+          {work.title}
+        </a>
       </th>
       <td class="column-maker">{work.maker}</td>
       <td class="column-window">{window !== undefined && sizeText(window, unit)}</td>

@@ -155,6 +155,7 @@ function Package(props: {
   const size = made.ok ? sizeText(made.composition.outer, made.composition.design.ruler.unit) : "";
   return (
     <a
+      id={`laid-${work.id}`}
       href={addressOf({ at: "work", id: work.id })}
       draggable={false}
       aria-label={openWork(work.title, size, level)}

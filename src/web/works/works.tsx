@@ -3,15 +3,15 @@ import { signal } from "@preact/signals";
 import type { Level } from "../../assembly/index.ts";
 import { printExact } from "../../lengths/index.ts";
 import { practiceFor } from "../../show/index.ts";
-import { PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
+import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
 import { bringInList } from "../bring-in.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
 import { making, printPacket, saveCopy } from "../papers.ts";
 import { newId } from "../state/chance.ts";
 import type { KeptShow, KeptWork } from "../state/change.ts";
 import { type Made, madeOf } from "../state/made.ts";
-import { addressOf, goTo } from "../state/route.ts";
-import { make, practice } from "../state/session.ts";
+import { addressOf, goTo, lastOpened } from "../state/route.ts";
+import { make, practice, told } from "../state/session.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import { List } from "./list.tsx";
 import { Table } from "./table.tsx";
@@ -28,7 +28,12 @@ export interface Laid {
 /** All works of a show: on the table at one scale, or as a list. */
 export function Works({ show }: { readonly show: KeptShow }) {
   const title = useRef<HTMLHeadingElement>(null);
-  useEffect(() => title.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    const left = lastOpened.value === null ? null : document.getElementById(`laid-${lastOpened.value}`);
+    window.scrollTo(0, 0);
+    if (left === null) title.current?.focus({ preventScroll: true });
+    else left.focus();
+  }, []);
   const works = show.works.map(laidOf);
   const stops = works.filter(({ made, level }) => made.ok && level === "stop").length;
   const warns = works.filter(({ level }) => level === "warn").length;
@@ -119,6 +124,8 @@ function addWork(show: KeptShow): void {
     title: PAGE.untitled,
     design: { unit: last?.design.unit ?? unit, ...(last === undefined ? graduation : {}), print: sized },
   };
-  if (make({ kind: "add", work, at: show.works.length, said: workAdded(work.title) }))
-    goTo({ at: "work", id: work.id });
+  const said = workAdded(work.title);
+  if (!make({ kind: "add", work, at: show.works.length, said })) return;
+  told.value = keptSays(said, null);
+  goTo({ at: "work", id: work.id });
 }
