@@ -53,7 +53,7 @@ export function pagesOf(
       marks: [
         ...headLine(desk, head, pageOf(index + 1, bodies.length, tells)),
         ...placed(block, left, add(top, HEAD_LINE)),
-        ...cornerRule(desk),
+        { kind: "group", name: CORNER_RULE, marks: cornerRule(desk) },
       ],
     };
   });
@@ -79,6 +79,9 @@ function headLine(desk: Desk, head: PaperHead, page: string): readonly Mark[] {
     { kind: "line", from: { x: left, y: line }, to: { x: right, y: line }, line: "rule-strong" },
   ];
 }
+
+/** The group that holds the corner rule: the only marks outside a page's content box. */
+export const CORNER_RULE = "corner rule";
 
 const LONG_MM = mm(150);
 const LONG_INCH = inch(6);

@@ -10,3 +10,7 @@ export { benchSheet } from "./bench/bench-sheet.ts";
 export type { Bench, BenchSheetJob, BlanksOfWork, House, PlanWords, WorkWords } from "./job.ts";
 export { type Printable, printable, printableAll } from "./printable.ts";
 export { type LabelledBlank, type LabelledWork, labels, type LabelsJob } from "./labels.ts";
+export { cutPlan } from "./cutting/cut-plan.ts";
+export type { CutPlanJob } from "./cutting/desk.ts";
+export { type BoardToBuy, shoppingRows } from "./shopping/items.ts";
+export { type ShoppingJob, shoppingList } from "./shopping/shopping-list.ts";

@@ -57,7 +57,5 @@ export interface BenchSheetJob {
   readonly blanks: BlanksOfWork | null;
   /** The name of the work's picture, for the writer to resolve; null where there is none. */
   readonly picture: string | null;
-  /** The board that the print is mounted on, as it is called in the rack: "4-ply white rag". Empty where nothing is said. */
-  readonly mountBoard: string;
   readonly language: Language;
 }

@@ -20,7 +20,7 @@ import { aligned, type Block, beside, block, gap, placed, rule, stack } from "./
 import { bodyHeight, pagesOf, type PaperHead } from "./frame.ts";
 import type { House, PlanWords, WorkWords } from "./job.ts";
 import { type Desk, type Page, paperOf, type PaperSize, part, points } from "./paper.ts";
-import { printable, printableAll } from "./printable.ts";
+import { printableAll, printableDesign } from "./printable.ts";
 import { flow, type Flowing } from "./table.ts";
 import { headArrow, ringBlock } from "./tags.ts";
 import { brokenLines, fitting, paragraph, setLines, shortened, textAt } from "./text.ts";
@@ -32,7 +32,6 @@ export interface LabelledWork {
   readonly composition: Composition;
   /** The work's own mark in the show: `SW 3`. Empty where it has none. */
   readonly mark: string;
-  readonly mountBoard: string;
 }
 
 /** One blank of the cut plan. */
@@ -113,7 +112,14 @@ function workPages(desk: Desk, job: LabelsJob): readonly Block[] {
   const printed = job.works.map((own) => {
     const { title, maker, year, process, edition } = own.work;
     const words = printableAll({ title, maker, year, process, edition, mark: own.mark }, desk.typeface);
-    return { ...own, work: { ...own.work, ...words.texts }, mark: words.texts.mark, missing: words.missing };
+    const boards = printableDesign(own.composition.design, desk.typeface);
+    return {
+      ...own,
+      composition: { ...own.composition, design: boards.design },
+      work: { ...own.work, ...words.texts },
+      mark: words.texts.mark,
+      missing: words.missing + boards.missing,
+    };
   });
   const missing = printed.reduce((all, own) => all + own.missing, 0);
   const title = sheetTitle(desk, labelsTitle(job.works.length), LABELS.cut, missing);
@@ -193,7 +199,6 @@ function backLabel(
     gap(mm(1)),
     paragraph(desk, words, BODY, inner),
   ];
-  const mountBoard = printable(own.mountBoard, desk.typeface).text;
   const line = (text: string): readonly Block[] =>
     text === "" ? [] : [gap(mm(1.6)), paragraph(desk, text, BODY, inner)];
   const { work } = own;
@@ -207,7 +212,7 @@ function backLabel(
     paragraph(desk, sizesLine(design.print?.sheet ?? null, outer, speech), BODY, inner),
     gap(mm(2.4)),
     rule(inner, "rule-thin"),
-    ...section(LABELS.touches, touchesWords(design, mountBoard, speech)),
+    ...section(LABELS.touches, touchesWords(design, speech)),
     ...section(LABELS.held, heldWords(design, speech)),
     ...section(LABELS.release, releaseWords(design, speech)),
   ]);

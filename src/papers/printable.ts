@@ -1,3 +1,4 @@
+import type { Design } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
 
 /** A title's most characters, and any other word's: what is longer is cut, since no paper could hold it. */
@@ -45,4 +46,21 @@ export function printableAll<Name extends string>(
     return [name, printed.text] as const;
   });
   return { texts: { ...texts, ...Object.fromEntries(entries) }, missing };
+}
+
+/** A design whose boards' names can be printed, and the signs missing from them. */
+export function printableDesign(
+  design: Design,
+  typeface: Typeface,
+): { readonly design: Design; readonly missing: number } {
+  const mount = printable(design.mount, typeface);
+  const boards = design.mats.map(({ board }) => printable(board, typeface));
+  return {
+    design: {
+      ...design,
+      mount: mount.text,
+      mats: design.mats.map((mat, index) => ({ ...mat, board: boards[index]?.text ?? "" })),
+    },
+    missing: boards.reduce((sum, { missing }) => sum + missing, mount.missing),
+  };
 }

@@ -17,8 +17,6 @@ export const BENCH_SHEET = {
   scaleReads: "scale reads",
   scaleUntested: "not tested",
   pastTheLine: "Past the line, both ends",
-  pastTheLineShort: "past the line",
-  bothEnds: "both ends",
   turn: "Turn it like a page",
   front: "front",
   backUp: "back, up",
@@ -70,6 +68,10 @@ export const scaleWords = (over: number): string => `1${NBSP}:${NBSP}${over}`;
 
 export const frontAtScale = (over: number): string => `front, ${scaleWords(over)}`;
 export const backViewAtScale = (over: number): string => `back view, ${scaleWords(over)}`;
+
+/** How far to run past the line, where the cuts stand alone on their page. */
+export const overrunLine = (overrun: Length, { ruler }: Speech): Phrase =>
+  runs`past the line, both ends: ${withUnit(overrun, ruler)}`;
 
 export const stopName = (number: number): string => `${ordinal(number)} stop`;
 
@@ -355,7 +357,17 @@ export const STOP_REASONS = {
   "sheet-past-board": "THE SHEET IS LARGER THAN THE BOARD",
 } as const;
 
-export const shortAt = (side: Side): string => `${sideWords(side)}, at your`;
+/** Where it fails: the front's name, then the hand, which a tag completes for left and right. */
+export function shortWords(side: Side, mat: string | null): string {
+  const of = mat === null ? "" : `${mat}: `;
+  return side === "head" || side === "foot"
+    ? `${of}short at the ${side}, ${AWAY[side]}`
+    : `${of}short at the ${sideWords(side)}, at your`;
+}
+
+/** Which sheets of an edition fail there; the figure beside it is the worst of them. */
+export const failingSheets = (sheets: readonly string[]): string =>
+  `${sheets.length === 1 ? "Sheet" : "Sheets"} ${andList(sheets)}.`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -40,15 +40,15 @@ const TOUCHING: Readonly<Record<Holding, string>> = {
 };
 
 /** Every material that lies against the print. */
-export function touchesWords(design: Design, mountBoard: string, { language }: Speech): string {
+export function touchesWords(design: Design, { language }: Speech): string {
   const word = VOCABULARY[language];
   const [lowest] = design.mats;
   const held = TOUCHING[heldBy(design)];
   if (design.window.show === "sheet") return `the riser, ${held}.`;
   const board = lowest?.board ?? "";
-  const mount = mountBoard === "" ? word.mount : `${word.mount} of ${mountBoard}`;
+  const mount = design.mount === "" ? word.mount : `${word.mount} of ${design.mount}`;
   const boards =
-    board === mountBoard && board !== ""
+    board === design.mount && board !== ""
       ? `${word.mat} and ${word.mount} of ${board}`
       : `${word.mat}${board === "" ? "" : ` of ${board}`}, ${mount}`;
   return `${boards}; ${held}.`;

@@ -69,13 +69,13 @@ const title = (words: string): Act => ({
 
 /** What must lie at hand before the first mark. */
 export function benchWords(desk: BenchDesk): Phrase {
-  const { composition, blanks, mountBoard } = desk.job;
+  const { composition, blanks } = desk.job;
   return onTheBench(
     {
       mats: composition.mats.length,
       size: composition.outer,
       numbers: blanks === null ? [] : blanks.mats.toReversed().flat(),
-      mount: composition.print === null ? null : mountBoard,
+      mount: composition.print === null ? null : composition.design.mount,
     },
     composition.print === null ? null : composition.design.holding,
     desk.speech,

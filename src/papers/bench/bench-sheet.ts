@@ -8,7 +8,7 @@ import { stack } from "../block.ts";
 import { type Body, bodyHeight, pagesOf, type PaperHead } from "../frame.ts";
 import type { BenchSheetJob } from "../job.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
-import { printable, printableAll } from "../printable.ts";
+import { printableAll, printableDesign } from "../printable.ts";
 import type { BenchDesk } from "./desk.ts";
 import { doNotCut } from "./do-not-cut.ts";
 import { sheetHead } from "./head.ts";
@@ -30,22 +30,17 @@ function deskOf(job: BenchSheetJob, size: PaperSize, typeface: Typeface): BenchD
   const { title, maker, year, process, edition } = job.work;
   const work = printableAll({ title, maker, year, process, edition }, typeface);
   const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
-  const { design } = job.composition;
-  const boards = [...design.mats.map(({ board }) => board), job.mountBoard].map((board) =>
-    printable(board, typeface),
-  );
-  const mats = design.mats.map((mat, index) => ({ ...mat, board: boards[index]?.text ?? "" }));
+  const boards = printableDesign(job.composition.design, typeface);
   return {
     paper: paperOf(size),
     typeface,
-    speech: { ruler: design.ruler, language: job.language },
-    missing: work.missing + house.missing + boards.reduce((sum, { missing }) => sum + missing, 0),
+    speech: { ruler: boards.design.ruler, language: job.language },
+    missing: work.missing + house.missing + boards.missing,
     job: {
       ...job,
-      composition: { ...job.composition, design: { ...design, mats } },
+      composition: { ...job.composition, design: boards.design },
       work: { ...job.work, ...work.texts },
       house: house.texts,
-      mountBoard: boards.at(-1)?.text ?? "",
     },
   };
 }
@@ -65,7 +60,13 @@ function bodiesOf(desk: BenchDesk): readonly Body[] {
   const room = bodyHeight(desk.paper);
   const head = sheetHead(desk, width, true);
   if (isStopped(composition)) {
-    return [{ block: stack([head, doNotCut(desk, width, subtract(room, head.height))]), tells: null }];
+    const later = sheetHead(desk, width, false);
+    return doNotCut(desk, width, subtract(room, head.height), subtract(room, later.height)).map(
+      (page, index) => ({
+        block: stack([index === 0 ? head : later, page]),
+        tells: BENCH_SHEET.doNotCut.toLowerCase(),
+      }),
+    );
   }
   const alone = composition.mats.length === 1 && (composition.print?.edition ?? []).length === 0;
   const one = alone ? onePage(desk, head, width, room) : null;

@@ -1,6 +1,6 @@
 import type { Mark } from "../../drawings/index.ts";
 import type { RealPoint } from "../../geometry/index.ts";
-import { add, fromReal, type Length, mm, subtract, ZERO } from "../../lengths/index.ts";
+import { add, fromReal, larger, type Length, mm, smaller, subtract, ZERO } from "../../lengths/index.ts";
 import { frontAtScale } from "../../words/bench-sheet.ts";
 import { type Block, block, cornersOf, placed } from "../block.ts";
 import { part } from "../paper.ts";
@@ -23,7 +23,12 @@ export function frontThumbnail(desk: BenchDesk, room: Length, high: Length): Blo
   const over = Math.ceil(Math.max(outer.width / room, outer.height / subtract(high, captionHeight)));
   const [width, height] = [drawn(outer.width, over), drawn(outer.height, over)];
   const left = part(subtract(room, width), 0.5);
-  const openings: Mark[] = mats.toReversed().map(({ borders, face, bevel }) => ({
+  // What cannot be cut has no opening to show.
+  const cuttable = mats.filter(
+    ({ borders, bevel }) =>
+      smaller(smaller(borders.head, borders.foot), smaller(borders.left, borders.right)) >= bevel.plan,
+  );
+  const openings: Mark[] = cuttable.toReversed().map(({ borders, face, bevel }) => ({
     kind: "area",
     points: cornersOf({
       left: drawn(subtract(borders.left, bevel.plan), over),
@@ -34,7 +39,7 @@ export function frontThumbnail(desk: BenchDesk, room: Length, high: Length): Blo
     fill: "none",
     line: "thin",
   }));
-  const lowest = mats[0];
+  const lowest = cuttable[0];
   const shown: Mark[] = [];
   if (print !== null && lowest !== undefined && lowest.back.width > 0 && lowest.back.height > 0) {
     const clip = cornersOf({
@@ -82,11 +87,8 @@ function printShown(
 ): readonly Mark[] {
   const points = outline.map((point) => drawnPoint(point, over));
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const [left, top] = [Math.min(...xs) as Length, Math.min(...ys) as Length];
-  const [width, height] = [
-    subtract(Math.max(...xs) as Length, left),
-    subtract(Math.max(...ys) as Length, top),
-  ];
+  const [left, top] = [xs.reduce(smaller), ys.reduce(smaller)];
+  const [width, height] = [subtract(xs.reduce(larger), left), subtract(ys.reduce(larger), top)];
   if (picture !== null) return [{ kind: "picture", source: picture, left, top, width, height, clip }];
   return [{ kind: "area", points: clip, fill: "image", line: null }];
 }

@@ -1,7 +1,7 @@
 import type { ComposedMat } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
 import { FRACTION_UP } from "../../drawings/index.ts";
-import type { Box } from "../../geometry/index.ts";
+import type { Box, Size } from "../../geometry/index.ts";
 import { add, larger, mm, subtract, ZERO } from "../../lengths/index.ts";
 import { type Phrase, sizeRuns } from "../../words/index.ts";
 import { EVERY_PAPER } from "../../words/papers.ts";
@@ -26,10 +26,8 @@ const FIELDS: readonly (readonly [size: number, lines: number])[] = [
 
 /** OUT, its size and what becomes of it, in a clear field that never reaches the window's outline. */
 export function outField(desk: BenchDesk, { back }: ComposedMat, fate: string, window: Box): readonly Mark[] {
-  const most = { width: subtract(window.width, mm(7)), height: subtract(window.height, mm(5)) };
-  const field = FIELDS.map(([size, lines]) => fieldOf(desk, back, fate, size, lines)).find(
-    ({ width, height }) => width <= most.width && height <= most.height,
-  );
+  const most = { width: subtract(window.width, mm(8.8)), height: subtract(window.height, mm(8.8)) };
+  const field = firstFitting(desk, back, fate, most);
   if (field === undefined) return [];
   return placed(
     field,
@@ -38,13 +36,15 @@ export function outField(desk: BenchDesk, { back }: ComposedMat, fate: string, w
   );
 }
 
-function fieldOf(
-  desk: BenchDesk,
-  back: ComposedMat["back"],
-  fate: string,
-  size: number,
-  lines: number,
-): Block {
+function firstFitting(desk: BenchDesk, back: Size, fate: string, most: Size): Block | undefined {
+  for (const [size, lines] of FIELDS) {
+    const field = fieldOf(desk, back, fate, size, lines);
+    if (field.width <= most.width && field.height <= most.height) return field;
+  }
+  return undefined;
+}
+
+function fieldOf(desk: BenchDesk, back: Size, fate: string, size: number, lines: number): Block {
   const share = size / 27;
   const styles: readonly [Phrase, TextStyle][] = [
     [EVERY_PAPER.out, { size: points(size), weight: "black", leading: points(size) }],

@@ -1,17 +1,18 @@
 import type { Mark } from "../../drawings/index.ts";
-import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { add, type Length, larger, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { BENCH_SHEET, sectionLayer, sectionTitle, stripAsCut, fineRuns } from "../../words/bench-sheet.ts";
 import { type Block, block, cornersOf, gap, stack } from "../block.ts";
-import { dimensionLine, extensionLine } from "../dimension.ts";
+import { dimensionLine, extensionLine, tailOf } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { ruledHead } from "../tags.ts";
-import { paragraph, textAt } from "../text.ts";
+import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import { type BenchDesk, enlarged } from "./desk.ts";
 
 const ENLARGEMENTS = [5, 4, 3, 2, 1];
-const STUB = mm(12);
-const PRINT_ROOM = mm(14);
+const STUB = mm(19);
+/** From the lowest cut to the figure of its bevel, clear of the arrow outside it. */
+const TO_BEVEL = mm(6.4);
 /** Each strip is dimensioned on a line of its own. */
 const STRIP_LINE = mm(7.6);
 /** Below this a layer is too thin to be named inside. */
@@ -20,14 +21,18 @@ const FIGURES: TextStyle = { ...TYPE.line, figures: { whole: points(14), stacked
 
 /**
  * All mats in section, face up, larger than life: each bevel at its true lean, the strip as it is
- * cut and not as it was asked. Null for a single mat, which has no strip.
+ * cut and not as it was asked. Null for a single mat, which has no strip, and where strips are so wide
+ * that nothing is gained by drawing them.
  */
 export function matsSection(desk: BenchDesk, width: Length): Block | null {
   const { mats, design } = desk.job.composition;
   if (mats.length < 2) return null;
+  const bevelWidth = fineRuns(mats[0]?.bevel.plan ?? ZERO, desk.speech.ruler);
+  const printRoom = add(TO_BEVEL, larger(widthOf(desk, bevelWidth, FIGURES), mm(8)));
   // From the lowest mat's back edge leftwards to the upper's, at life size.
   const span = sum(mats.map(({ bevel, revealAsCut }) => add(bevel.plan, revealAsCut ?? ZERO)));
-  const by = ENLARGEMENTS.find((each) => sum([STUB, PRINT_ROOM, enlarged(span, each)]) <= width) ?? 1;
+  const by = ENLARGEMENTS.find((each) => sum([STUB, printRoom, enlarged(span, each)]) <= width);
+  if (by === undefined) return null;
   const edge = add(STUB, enlarged(span, by));
   const thick = sum(mats.map(({ thickness }) => enlarged(thickness, by)));
   const above = add(times(STRIP_LINE, mats.length - 1), mm(1.6));
@@ -89,12 +94,13 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
           extensionLine("x", from, level, line),
           extensionLine("x", to, level, line),
           ...dimensionLine("x", from, to, line),
+          // Left of its own line, where no other strip's extension lines run.
           textAt(
-            add(from, part(subtract(to, from), 0.5)),
-            subtract(line, mm(1.5)),
+            subtract(from, add(tailOf(from, to), mm(1.4))),
+            add(line, mm(1.7)),
             fineRuns(cut, desk.speech.ruler),
             FIGURES,
-            "middle",
+            "end",
           ),
         ];
       }),
@@ -109,12 +115,7 @@ export function matsSection(desk: BenchDesk, width: Length): Block | null {
             ),
             extensionLine("x", edge, add(floor, mm(1.1)), dimLevel),
             ...dimensionLine("x", subtract(edge, enlarged(lowest.bevel.plan, by)), edge, dimLevel),
-            textAt(
-              add(edge, mm(6.4)),
-              add(dimLevel, mm(1.8)),
-              fineRuns(lowest.bevel.plan, desk.speech.ruler),
-              FIGURES,
-            ),
+            textAt(add(edge, TO_BEVEL), add(dimLevel, mm(1.8)), bevelWidth, FIGURES),
           ]),
     ]),
     gap(mm(1)),

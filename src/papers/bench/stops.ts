@@ -1,4 +1,4 @@
-import type { Mark } from "../../drawings/index.ts";
+import type { Mark, Run } from "../../drawings/index.ts";
 import { FRACTION_DOWN, FRACTION_UP } from "../../drawings/index.ts";
 import { add, figureOf, larger, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { AWAY, BENCH_SHEET, sideWords, stopName } from "../../words/bench-sheet.ts";
@@ -64,6 +64,9 @@ function keyHeight(
     : { up: part(size, 0.65), down: ZERO };
 }
 
+/** From the scale's baseline up to its caption's. */
+const captionUp = (stacked: boolean): Length => part(FIGURE.scale, stacked ? FRACTION_UP + 0.12 : 0.85);
+
 /** Above and below the row's one baseline: the key figure's, or the scale's with its caption where that is more. */
 function rowHeight(
   desk: BenchDesk,
@@ -71,9 +74,9 @@ function rowHeight(
   size: Length,
 ): { readonly up: Length; readonly down: Length } {
   const key = keyHeight(desk, set, size);
-  const reading = scaleRuns(desk, scale).some((run) => run.kind === "fraction" && run.numerator !== "");
+  const reading = isStacked(scaleRuns(desk, scale));
   return {
-    up: larger(key.up, add(part(FIGURE.scale, reading ? FRACTION_UP : 0.65), mm(1.4))),
+    up: larger(key.up, add(captionUp(reading), mm(2.1))),
     down: larger(key.down, reading ? part(FIGURE.scale, FRACTION_DOWN) : ZERO),
   };
 }
@@ -104,6 +107,9 @@ function scaleRuns(desk: BenchDesk, length: Length): ReturnType<typeof flat> {
   return figureRuns(ruler.unit === "mm" && figure.decimals === "" ? { ...figure, decimals: "0" } : figure);
 }
 
+const isStacked = (all: readonly Run[]): boolean =>
+  all.some((run) => run.kind === "fraction" && run.numerator !== "");
+
 const SCALE: TextStyle = { size: FIGURE.scale, weight: "semibold", leading: FIGURE.scale };
 
 function rowWidth(desk: BenchDesk, { stop }: NumberedStop, size: Length): Length {
@@ -133,10 +139,11 @@ function stopRow(desk: BenchDesk, { number, stop, cuts }: NumberedStop, size: Le
 }
 
 function scaleReading(desk: BenchDesk, length: Length, baseline: Length): readonly Mark[] {
-  const caption = subtract(baseline, part(FIGURE.scale, FRACTION_UP + 0.12));
+  const reading = scaleRuns(desk, length);
+  const caption = subtract(baseline, captionUp(isStacked(reading)));
   return [
     textAt(STOPS_WIDTH, caption, BENCH_SHEET.scaleReads, TYPE.caption, "end"),
-    textAt(STOPS_WIDTH, baseline, scaleRuns(desk, length), SCALE, "end"),
+    textAt(STOPS_WIDTH, baseline, reading, SCALE, "end"),
   ];
 }
 

@@ -2,6 +2,7 @@ import type { Drawing } from "../../marks.ts";
 import { newDocument, pdfTypeface, type PdfTypeface } from "./fonts.ts";
 import { inPoints } from "./numbers.ts";
 import { paint } from "./paint.ts";
+import { typeSetter } from "./text.ts";
 
 export interface PdfOptions {
   /** Stands in the file as the day it was made; with it the same drawings give the same bytes. */
@@ -42,7 +43,7 @@ export async function streamPdf(
   document.on("data", take);
   const context = {
     document,
-    measure: (options.typeface ?? pdfTypeface()).measure,
+    setter: typeSetter(document, (options.typeface ?? pdfTypeface()).measure),
     pictures: options.pictures ?? (() => undefined),
   };
   for await (const page of pages) {

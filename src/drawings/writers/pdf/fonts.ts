@@ -5,7 +5,7 @@ import { fromReal, type Length } from "../../../lengths/index.ts";
 import type { Typeface, Weight } from "../../marks.ts";
 
 /** The parts of pdfkit's embedded font that its published types leave out. */
-interface EmbeddedFont {
+export interface EmbeddedFont {
   readonly id: string;
   readonly scale: number;
   readonly font: {

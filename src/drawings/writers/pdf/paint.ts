@@ -1,13 +1,13 @@
 import { LINE_STYLES } from "../../conventions.ts";
-import type { Fill, LineKind, Mark, MeasureText } from "../../marks.ts";
+import type { Fill, LineKind, Mark } from "../../marks.ts";
 import type { Point } from "../../../geometry/index.ts";
 import { hatchLines } from "./hatch.ts";
 import { inPoints, millimetresInPoints, operand } from "./numbers.ts";
-import { haloBox, textOperators } from "./text.ts";
+import { haloBox, textOperators, type TypeSetter } from "./text.ts";
 
 export interface PaintContext {
   readonly document: PDFKit.PDFDocument;
-  readonly measure: MeasureText;
+  readonly setter: TypeSetter;
   /** The bytes of a picture by its name: PNG or JPEG. */
   readonly pictures: (source: string) => Uint8Array | undefined;
 }
@@ -73,7 +73,7 @@ export function paint(context: PaintContext, marks: readonly Mark[]): void {
         break;
       case "text": {
         if (mark.halo === true) document.addContent(halo(context, mark));
-        const operators = textOperators(document, mark, context.measure);
+        const operators = textOperators(context.setter, mark);
         if (operators !== "") document.addContent(operators);
         break;
       }
@@ -145,8 +145,8 @@ function arrowhead(tip: Point, degrees: number, size: number): string {
   return `${at(tip.x, tip.y)} m ${corner(15)} l ${corner(-15)} l h `;
 }
 
-function halo({ measure }: PaintContext, mark: Extract<Mark, { kind: "text" }>): string {
-  const box = haloBox(mark, measure);
+function halo({ setter }: PaintContext, mark: Extract<Mark, { kind: "text" }>): string {
+  const box = haloBox(mark, setter.measure);
   const turn = ((mark.degrees ?? 0) * Math.PI) / 180;
   const corner = (x: number, up: number): { x: number; y: number } => ({
     x: mark.at.x + x * Math.cos(turn) + up * Math.sin(turn),

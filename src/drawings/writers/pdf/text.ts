@@ -1,13 +1,41 @@
 import { setRun } from "../../figures.ts";
 import type { Mark, MeasureText, Weight } from "../../marks.ts";
-import { fontOf, plainSpaces } from "./fonts.ts";
+import { type EmbeddedFont, fontOf, plainSpaces } from "./fonts.ts";
 import { inPoints, operand } from "./numbers.ts";
 
 type TextMark = Extract<Mark, { kind: "text" }>;
 
+/** Sets text in one document: its fonts at hand, and the words it has set already. */
+export interface TypeSetter {
+  readonly document: PDFKit.PDFDocument;
+  readonly measure: MeasureText;
+  readonly fonts: Map<Weight, EmbeddedFont>;
+  readonly words: Map<string, string>;
+}
+
+export const typeSetter = (document: PDFKit.PDFDocument, measure: MeasureText): TypeSetter => ({
+  document,
+  measure,
+  fonts: new Map(),
+  words: new Map(),
+});
+
+/** Captions repeat from page to page; a bound keeps a thousand titles from being held. */
+const MOST_WORDS = 20_000;
+
+/** A weight's font, named among the current page's resources. */
+function fontFor({ document, fonts }: TypeSetter, weight: Weight): EmbeddedFont {
+  let font = fonts.get(weight);
+  if (font === undefined) {
+    font = fontOf(document, weight);
+    fonts.set(weight, font);
+  }
+  document.page.fonts[font.id] ??= font.ref();
+  return font;
+}
+
 /** Text that a type lacks a sign for is refused, never left as an empty box that nobody notices. */
-function refuseMissing(document: PDFKit.PDFDocument, text: string, weight: Weight): void {
-  const { font } = fontOf(document, weight);
+function refuseMissing({ font }: EmbeddedFont, text: string): void {
   for (const character of text) {
     if (!font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)) {
       throw new RangeError(
@@ -17,11 +45,21 @@ function refuseMissing(document: PDFKit.PDFDocument, text: string, weight: Weigh
   }
 }
 
-/** The string operand of one show operator, kerned; glyphs that stand off their place move there and back. */
-function shown(document: PDFKit.PDFDocument, text: string, weight: Weight): string {
-  refuseMissing(document, text, weight);
-  const font = fontOf(document, weight);
-  document.page.fonts[font.id] ??= font.ref();
+/** The string operand of one show operator. */
+function shown(setter: TypeSetter, text: string, weight: Weight): string {
+  const font = fontFor(setter, weight);
+  const key = `${weight}\n${text}`;
+  const known = setter.words.get(key);
+  if (known !== undefined) return known;
+  refuseMissing(font, text);
+  const array = kerned(font, text);
+  if (setter.words.size >= MOST_WORDS) setter.words.clear();
+  setter.words.set(key, array);
+  return array;
+}
+
+/** Glyphs with their kerning; those that stand off their place move there and back. */
+function kerned(font: EmbeddedFont, text: string): string {
   const [glyphs, positions] = font.encode(text);
   let array = "";
   let string = "";
@@ -57,8 +95,8 @@ const unicodeString = (text: string): string =>
  * text object; a reader that ignores the replacement still finds an unseen space after the whole
  * and an unseen fraction slash between the rows, so that 1 1/16 can never be taken for 11/16.
  */
-export function textOperators(document: PDFKit.PDFDocument, mark: TextMark, measure: MeasureText): string {
-  const set = mark.runs.map((run) => setRun(run, mark.size, mark.weight, measure));
+export function textOperators(setter: TypeSetter, mark: TextMark): string {
+  const set = mark.runs.map((run) => setRun(run, mark.size, mark.weight, setter.measure));
   const width = set.reduce((sum, run) => sum + run.width, 0);
   const start = mark.anchor === "start" ? 0 : mark.anchor === "middle" ? -width / 2 : -width;
   const turn = ((mark.degrees ?? 0) * Math.PI) / 180;
@@ -77,8 +115,8 @@ export function textOperators(document: PDFKit.PDFDocument, mark: TextMark, meas
       const [left, base] = place(x + right, up);
       const plain = plainSpaces(own);
       if (plain === "") return "";
-      const glyphs = shown(document, plain, weight);
-      const font = fontOf(document, weight);
+      const glyphs = shown(setter, plain, weight);
+      const font = fontFor(setter, weight);
       const matrix = [along, across, across, -along].map(operand).join(" ");
       return `${matrix} ${left} ${base} Tm /${font.id} ${operand(inPoints(size))} Tf [${glyphs}] TJ\n`;
     });
@@ -86,7 +124,7 @@ export function textOperators(document: PDFKit.PDFDocument, mark: TextMark, meas
       text += parts.join("");
     } else {
       text += `/Span << /ActualText ${unicodeString(run.spoken)} >> BDC\n`;
-      text += joinedRows(document, parts, run.texts[0]?.weight ?? mark.weight);
+      text += joinedRows(setter, parts, run.texts[0]?.weight ?? mark.weight);
       text += "EMC\n";
       const { x: right, up, width: long, thickness } = run.bar;
       const [left, top] = place(x + right, up + thickness / 2);
@@ -104,8 +142,8 @@ export function textOperators(document: PDFKit.PDFDocument, mark: TextMark, meas
 const sumOf = (...parts: string[]): string => operand(parts.reduce((sum, part) => sum + Number(part), 0));
 
 /** The rows of a stacked fraction with the unseen signs that part them; rendering mode 3 draws nothing. */
-function joinedRows(document: PDFKit.PDFDocument, parts: readonly string[], weight: Weight): string {
-  const unseen = (sign: string): string => `3 Tr [${shown(document, sign, weight)}] TJ 0 Tr\n`;
+function joinedRows(setter: TypeSetter, parts: readonly string[], weight: Weight): string {
+  const unseen = (sign: string): string => `3 Tr [${shown(setter, sign, weight)}] TJ 0 Tr\n`;
   const [first = "", second = "", third] = parts;
   if (third === undefined) return `${first}${unseen("\u2044")}${second}`;
   return `${first}${unseen(" ")}${second}${unseen("\u2044")}${third}`;
