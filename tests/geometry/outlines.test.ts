@@ -7,6 +7,7 @@ import {
   mirroredBox,
   mirroredOutline,
   mirroredPoint,
+  type Outline,
   outlineFault,
   placeOf,
   type RealPoint,
@@ -279,22 +280,21 @@ describe("fewer points", () => {
     fc.assert(
       fc.property(roundedStars(4, 40, 100_000), fc.nat(90_000), (points, tolerance) => {
         fc.pre(outlineFault(points) === null);
-        const fewer = simplified(points, ticks(tolerance));
-        expect(outlineFault(fewer)).toBeNull();
-        const places = fewer.map((kept) => points.indexOf(kept));
-        expect(places).toEqual(places.toSorted((a, b) => a - b));
-        expect(places).not.toContain(-1);
-        dropped += points.length - fewer.length;
-        points.forEach((left, place) => {
-          const after = places.findIndex((kept) => kept > place);
-          const to = fewer[after < 0 ? 0 : after];
-          const from = fewer.at((after < 0 ? 0 : after) - 1);
-          if (from && to) expect(distance(left, from, to)).toBeLessThanOrEqual(tolerance + 1e-6);
-        });
+        dropped += points.length - expectLikeness(points, tolerance).length;
       }),
       { numRuns: 300 },
     );
     expect(dropped).toBeGreaterThan(300);
+  });
+
+  it("[G5] also where thorns reach into dents that would be drawn straight", () => {
+    const columns = fc.array(fc.tuple(fc.nat(100), fc.nat(100)), { minLength: 4, maxLength: 30 });
+    fc.assert(
+      fc.property(columns, fc.integer({ min: 1, max: 120 }), (pairs, tolerance) => {
+        expectLikeness(thorns(pairs), tolerance);
+      }),
+      { numRuns: 300 },
+    );
   });
 
   it("[G5] a square with points along its sides is a square, at no tolerance at all", () => {
@@ -303,44 +303,65 @@ describe("fewer points", () => {
     expect(simplified(shifted(square, 5), ticks(0))).toHaveLength(4);
   });
 
-  it("[G5] a hook that its own short cut would cross keeps the points that part them", () => {
-    // The tooth from above reaches into the bay from the right; a straight line across the bay's mouth would cut it.
-    const hook = outline(
-      [0, 0],
-      [40, 0],
-      [40, 45],
-      [44, 45],
-      [44, 0],
-      [100, 0],
-      [100, 100],
-      [50, 60],
-      [42, 40],
-      [34, 60],
+  it("[G5] a dent that a thorn reaches into is not drawn straight", () => {
+    const thorn = [
+      [95, 0],
+      [100, 105],
+      [105, 0],
+    ] as const;
+    const rim = [
+      [200, 0],
+      [200, 100],
+      [120, 100],
+      [115, 110],
+      [85, 110],
+      [80, 100],
       [0, 100],
-    );
-    expect(outlineFault(hook)).not.toBeNull();
-    expect(simplified(hook, ticks(1000))).toBe(hook);
-    const bay = outline(
-      [0, 0],
-      [100, 0],
-      [100, 100],
-      [60, 100],
-      [60, 96],
-      [98, 96],
-      [98, 4],
-      [2, 4],
-      [2, 96],
-      [40, 96],
-      [40, 100],
-      [0, 100],
-    );
-    const fewer = simplified(bay, ticks(5));
-    expect(fewer.length).toBeLessThan(bay.length);
-    expect(outlineFault(fewer)).toBeNull();
-    const least = simplified(bay, ticks(500));
-    expect(outlineFault(least)).toBeNull();
+    ] as const;
+    const dented = outline([0, 0], ...thorn, ...rim);
+    // Without the thorn the dent, ten deep, is within the tolerance.
+    expect(simplified(outline([0, 0], ...rim), ticks(12))).toHaveLength(4);
+    const fewer = expectLikeness(dented, 12);
+    expect(fewer).toContainEqual(point(100, 105));
+    expect(fewer.some(({ y }) => y === 110)).toBe(true);
+    expect(fewer.length).toBeLessThan(dented.length);
+  });
+
+  it("[G5] an outline that crosses itself comes back as it is", () => {
+    const crossed = outline([0, 0], [50, 1], [100, 0], [0, 100], [50, 101], [100, 100]);
+    expect(outlineFault(crossed)).not.toBeNull();
+    expect(simplified(crossed, ticks(1000))).toBe(crossed);
   });
 });
+
+/** A strip whose foot wavers, with a thorn of nothing over each column that ends a hair above the foot. */
+function thorns(columns: readonly (readonly [number, number])[]): Outline {
+  const foot = columns.map(([low], index) => point(index * 40, 1000 + low));
+  const head = columns.slice(0, -1).flatMap(([low, short], index) => {
+    // The foot half way to the next column, less a little.
+    const depth = 1000 + Math.floor((low + (columns[index + 1]?.[0] ?? low)) / 2) - 4 - Math.floor(short / 2);
+    return [point(index * 40 + 15, 0), point(index * 40 + 20, depth), point(index * 40 + 25, 0)];
+  });
+  return [point(0, 0), ...head, point((columns.length - 1) * 40, 0), ...foot.toReversed()];
+}
+
+/** Simplifies, and sees that what comes back is simple, made of the outline's own points, and near all of them. */
+function expectLikeness(points: Outline, tolerance: number): Outline {
+  expect(outlineFault(points)).toBeNull();
+  const fewer = simplified(points, ticks(tolerance));
+  expect(outlineFault(fewer)).toBeNull();
+  const places = fewer.map((kept) => points.indexOf(kept));
+  expect(places).toEqual(places.toSorted((a, b) => a - b));
+  expect(places).not.toContain(-1);
+  points.forEach((left, place) => {
+    const after = places.findIndex((kept) => kept > place);
+    const to = fewer[after < 0 ? 0 : after];
+    const from = fewer.at((after < 0 ? 0 : after) - 1);
+    if (from === undefined || to === undefined) throw new Error("nothing was kept");
+    expect(distance(left, from, to)).toBeLessThanOrEqual(tolerance + 1e-6);
+  });
+  return fewer;
+}
 
 function distance(dot: RealPoint, from: RealPoint, to: RealPoint): number {
   const [dx, dy] = [to.x - from.x, to.y - from.y];

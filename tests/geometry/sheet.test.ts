@@ -148,6 +148,29 @@ describe("how far the paper reaches beyond a window", () => {
     expect(found.foot).toBeGreaterThan(0);
   });
 
+  it("[G16] a corner past one edge does not spoil the reach on the side beside it", () => {
+    // Turned anticlockwise a tall sheet's head leans over to the left: the window's foot end there is off the paper.
+    const [w, h, degrees] = [4_000_000, 20_000_000, -8];
+    const paper = sheet(w, h, degrees);
+    const [topLeft, topRight, , bottomLeft] = paper;
+    const window = { left: 800_000, top: 4_000_000, width: 2_400_000, height: 12_000_000 };
+    const ends = edgeOf(window, "left").ends;
+    const leftAt = (y: number): number =>
+      topLeft.x + ((bottomLeft.x - topLeft.x) * (y - topLeft.y)) / (bottomLeft.y - topLeft.y);
+    const found = reach(window, paper);
+    expect(found.left).toBeCloseTo(Math.min(...ends.map(({ x, y }) => x - leftAt(y))), 3);
+    expect(found.left).toBeLessThan(0);
+    // The right edge is passed at the head's end, so there the head counts by its own line alone.
+    const headAt = (x: number): number =>
+      topLeft.y + ((topRight.y - topLeft.y) * (x - topLeft.x)) / (topRight.x - topLeft.x);
+    expect(found.right).toBeLessThan(0);
+    expect(found.head).toBeCloseTo(
+      Math.min(...edgeOf(window, "head").ends.map(({ x, y }) => y - headAt(x))),
+      3,
+    );
+    expect(found.head).toBeGreaterThan(0);
+  });
+
   it("[G16] near a corner of the paper another edge may be met first", () => {
     const paper = sheet(10_000_000, 10_000_000, 30);
     const [topLeft, topRight] = paper;
