@@ -14,7 +14,7 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import type { PacketFile } from "../server/index.ts";
+import type { PacketFile } from "../packet/index.ts";
 import { PACKET } from "../words/packet.ts";
 import { Unreadable } from "./input.ts";
 

@@ -10,6 +10,7 @@ import {
 import { CannotServe, papersOf, serve, type ServeOptions } from "../server/index.ts";
 import { CLI } from "../words/cli.ts";
 import { type ComposeOptions, runCompose } from "./compose.ts";
+import { type CutOptions, runCut } from "./cut.ts";
 import { type DrawOptions, runDraw } from "./draw.ts";
 import { Unreadable } from "./input.ts";
 import { type PacketOptions, runPacket } from "./packet.ts";
@@ -51,6 +52,17 @@ export async function main(argv: readonly string[]): Promise<number> {
     .addHelpText("after", CLI.packet.help)
     .action(async (show: string, options: PacketOptions) => {
       status = await runPacket(show, options, today);
+    });
+
+  program
+    .command("cut")
+    .description(CLI.cut.about)
+    .argument("[file]", CLI.cut.file)
+    .option("--json", CLI.compose.json)
+    .option("--lines", CLI.compose.lines)
+    .addHelpText("after", CLI.cut.help)
+    .action(async (file: string | undefined, options: CutOptions) => {
+      status = await runCut(file, options);
     });
 
   program

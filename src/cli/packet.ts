@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
-import { makePacket, type Packet } from "../server/index.ts";
+import { makePacket, type Packet } from "../packet/index.ts";
 import {
   DEFAULT_STOCK,
   problemJson,

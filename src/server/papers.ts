@@ -1,3 +1,4 @@
+import type { PacketFile } from "../packet/index.ts";
 import type { Read, ShowDocument } from "../show/index.ts";
 
 /** What a paper is made from. `date` is the day printed on it, ISO 8601; `picture` gives the bytes behind a picture's address. */
@@ -5,11 +6,6 @@ export interface PaperOrder {
   readonly show: ShowDocument;
   readonly date: string;
   readonly picture: (address: string) => Uint8Array | undefined;
-}
-
-export interface PacketFile {
-  readonly name: string;
-  readonly bytes: Uint8Array;
 }
 
 /** Whoever makes papers; the server only carries what they make. A document that cannot be read comes back as its problems. */

@@ -22,27 +22,48 @@ import { type CutProblem, type CutUnit, readCut } from "./read-cut.ts";
 /** Milliseconds from any start. */
 export type Clock = () => number;
 
-const hostClock: Clock = () => performance.now();
+/** A job as it was read, its plan, and whether some piece of it cannot be made. */
+export interface PlannedCut {
+  readonly job: CuttingJob;
+  readonly unit: CutUnit;
+  readonly plan: CuttingPlan;
+  readonly stopped: boolean;
+  /** The plan in the open format. */
+  readonly json: () => object;
+}
+
+/** Reads and plans one material's job. */
+export function planFor(
+  document: unknown,
+  clock: Clock,
+):
+  | { readonly ok: true; readonly value: PlannedCut }
+  | { readonly ok: false; readonly problems: readonly CutProblem[] } {
+  const start = clock();
+  const read = readCut(document);
+  if (!read.ok) return read;
+  const { job, unit, seconds, seed } = read.value;
+  const plan = planCutting(job, { seconds, seed, clock });
+  const took = (clock() - start) / 1000;
+  const stopped = plan.checks.some((check) => check.level === "stop");
+  return {
+    ok: true,
+    value: { job, unit, plan, stopped, json: () => cuttingPlanJson(job, plan, unit, took) },
+  };
+}
 
 /** One material's job in, its cutting plan or its problem out, as plain JSON. */
-export const cutJson = (document: unknown, clock: Clock = hostClock): object =>
-  cutResult(document, clock).json;
+export const cutJson = (document: unknown, clock: Clock): object => cutResult(document, clock).json;
 
 /** As `cutJson`, with whether some piece cannot be made (a check of level "stop") or the job could not be read. */
 export function cutResult(
   document: unknown,
-  clock: Clock = hostClock,
+  clock: Clock,
 ): { readonly json: object; readonly stopped: boolean } {
-  const start = clock();
-  const read = readCut(document);
-  if (!read.ok) {
-    const [first, ...more] = read.problems.map(cutProblemJson);
-    return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
-  }
-  const { job, unit, seconds, seed } = read.value;
-  const plan = planCutting(job, { seconds, seed, clock });
-  const json = cuttingPlanJson(job, plan, unit, (clock() - start) / 1000);
-  return { json, stopped: plan.checks.some((check) => check.level === "stop") };
+  const planned = planFor(document, clock);
+  if (planned.ok) return { json: planned.value.json(), stopped: planned.value.stopped };
+  const [first, ...more] = planned.problems.map(cutProblemJson);
+  return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
 }
 
 export const cutProblemJson = ({ field, found, wanted }: CutProblem): ProblemJson => ({

@@ -22,5 +22,5 @@ export {
   type ShowRead,
   type ShowResult,
 } from "./read-show.ts";
-export { cutJson, cutResult, cuttingPlanJson } from "./cut-json.ts";
+export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";

@@ -37,6 +37,15 @@ The list needs a column "title" and sizes: "sheet width" and "sheet height", or 
 
 Exit status: 0 all went in; 1 some row or work needs mending, the rest is there; 2 nothing could be read.`,
   },
+  cut: {
+    about: "blanks of one material out of sheets and offcuts, by cuts from edge to edge",
+    file: "the job as JSON; standard input where absent",
+    help: `
+  echo '{"unit":"in","sheets":[{"name":"32 x 40","w":32,"h":40,"cost":11.5}],
+         "pieces":[{"name":"Ebb","w":11,"h":14,"n":6}]}' | margent cut
+
+Exit status: 0 done; 1 done, but some piece cannot be cut; 2 nothing could be read.`,
+  },
   draw: {
     about: "one mat at full size as SVG, DXF or PDF, for a plotter or to lay beside the board",
     out: "the file to write; its ending says how: .svg, .dxf or .pdf",

@@ -15,6 +15,7 @@ const ORDER = [
   "drawings",
   "papers",
   "words",
+  "packet",
   "storage",
   "server",
   "cli",

@@ -1,5 +1,5 @@
-import { type Length, printExact } from "../../lengths/index.ts";
-import { CUT_TABLE } from "../../words/packet.ts";
+import { type Length, printExact } from "../lengths/index.ts";
+import { CUT_TABLE } from "../words/packet.ts";
 import type { TableOut } from "./bench-order.ts";
 import type { Blanks } from "./blanks.ts";
 import type { PlannedBoard } from "./boards.ts";

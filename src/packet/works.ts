@@ -1,5 +1,5 @@
-import { type Composition, compose, isStopped } from "../../assembly/index.ts";
-import { type PracticeDocument, type Problem, readDesign, type RowWork } from "../../show/index.ts";
+import { type Composition, compose, isStopped } from "../assembly/index.ts";
+import { type PracticeDocument, type Problem, readDesign, type RowWork } from "../show/index.ts";
 
 export interface ComposedWork extends RowWork {
   readonly composition: Composition;

@@ -1,8 +1,8 @@
-import type { Typeface } from "../../drawings/index.ts";
-import type { Practice } from "../../show/index.ts";
-import { benchSheet } from "../bench/bench-sheet.ts";
-import type { BenchSheetJob, House, PlanWords, WorkWords } from "../job.ts";
-import type { Page, PaperSize } from "../paper.ts";
+import type { Typeface } from "../drawings/index.ts";
+import type { Practice } from "../show/index.ts";
+import { benchSheet } from "../papers/index.ts";
+import type { BenchSheetJob, House, PlanWords, WorkWords } from "../papers/index.ts";
+import type { Page, PaperSize } from "../papers/index.ts";
 import type { Blanks } from "./blanks.ts";
 import type { ComposedWork } from "./works.ts";
 

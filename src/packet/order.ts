@@ -1,4 +1,4 @@
-import { type ComposedWork, composeWorks, type RowProblem } from "../../papers/packet/works.ts";
+import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
   DEFAULT_STOCK,
   type PracticeDocument,
@@ -9,10 +9,10 @@ import {
   type ShowRead,
   type Stock,
   type StockDocument,
-} from "../../show/index.ts";
-import type { PacketProgress } from "../../words/packet.ts";
-import { sayWanted } from "../../words/index.ts";
-import { sayListWanted } from "../../words/lists.ts";
+} from "../show/index.ts";
+import type { PacketProgress } from "../words/packet.ts";
+import { sayWanted } from "../words/index.ts";
+import { sayListWanted } from "../words/lists.ts";
 
 /** Something in the list that could not be taken, as it leaves: where, what, and a sentence. */
 export interface PacketProblem {

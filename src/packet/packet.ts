@@ -1,15 +1,15 @@
-import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../../drawings/writers/pdf/index.ts";
-import { benchOrder, type TableOut } from "../../papers/packet/bench-order.ts";
-import { benchSheetPages, type Packeted, workWords } from "../../papers/packet/bench-sheets.ts";
-import { type Blanks, numberBlanks } from "../../papers/packet/blanks.ts";
-import { type PlannedBoard, planBoards } from "../../papers/packet/boards.ts";
-import { cutTable } from "../../papers/packet/cut-table.ts";
-import { packetLabels } from "../../papers/packet/labels.ts";
-import { cutPlan } from "../../papers/cutting/cut-plan.ts";
-import { checkListRows } from "../../words/index.ts";
-import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../../show/index.ts";
-import { PACKET } from "../../words/packet.ts";
-import type { PacketFile } from "../papers.ts";
+import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../drawings/writers/pdf/index.ts";
+import { benchOrder, type TableOut } from "./bench-order.ts";
+import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
+import { type Blanks, numberBlanks } from "./blanks.ts";
+import { type PlannedBoard, planBoards } from "./boards.ts";
+import { cutTable } from "./cut-table.ts";
+import { packetLabels } from "./labels.ts";
+import { cutPlan } from "../papers/index.ts";
+import { checkListRows } from "../words/index.ts";
+import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
+import { PACKET } from "../words/packet.ts";
+import type { PacketFile } from "./file.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */

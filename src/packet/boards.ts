@@ -1,13 +1,13 @@
-import type { Size } from "../../geometry/index.ts";
-import { type Length, type Ruler, subtract, times } from "../../lengths/index.ts";
+import type { Size } from "../geometry/index.ts";
+import { type Length, type Ruler, subtract, times } from "../lengths/index.ts";
 import {
   type CuttingJob,
   type CuttingPlan,
   type PieceWanted,
   planCutting,
   type PlanOptions,
-} from "../../plans/cutting/index.ts";
-import type { Practice, Stock, StockBoard } from "../../show/index.ts";
+} from "../plans/cutting/index.ts";
+import type { Practice, Stock, StockBoard } from "../show/index.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** What a piece of a job is for: a mat of a work, or what the work is mounted on (`mat` null). */

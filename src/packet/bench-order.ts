@@ -1,5 +1,5 @@
-import { printExact } from "../../lengths/index.ts";
-import { BENCH_ORDER } from "../../words/packet.ts";
+import { printExact } from "../lengths/index.ts";
+import { BENCH_ORDER } from "../words/packet.ts";
 import type { Blanks } from "./blanks.ts";
 import type { ComposedWork } from "./works.ts";
 

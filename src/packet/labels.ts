@@ -1,7 +1,7 @@
-import { labels } from "../labels.ts";
-import type { Typeface } from "../../drawings/index.ts";
-import type { LabelsJob } from "../labels.ts";
-import type { Page, PaperSize } from "../paper.ts";
+import { labels } from "../papers/index.ts";
+import type { Typeface } from "../drawings/index.ts";
+import type { LabelsJob } from "../papers/index.ts";
+import type { Page, PaperSize } from "../papers/index.ts";
 import { type Packeted, workWords } from "./bench-sheets.ts";
 import type { Blanks } from "./blanks.ts";
 import type { PlannedBoard } from "./boards.ts";

@@ -1,11 +1,8 @@
-import { pdfTypeface, writePdf } from "../../drawings/writers/pdf/index.ts";
-import { benchSheet } from "../../papers/index.ts";
-import { benchSheetJob } from "../../papers/packet/bench-sheets.ts";
-import { showReadOf } from "../../show/index.ts";
-import type { PaperOrder, Papers } from "../papers.ts";
-import type { PacketOrder } from "./order.ts";
-import { prepare } from "./order.ts";
-import { makePacket, packeted } from "./packet.ts";
+import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
+import { benchSheet } from "../papers/index.ts";
+import { showReadOf } from "../show/index.ts";
+import type { PaperOrder, Papers } from "./papers.ts";
+import { benchSheetJob, makePacket, packeted, type PacketOrder, prepare } from "../packet/index.ts";
 
 /** For the plan of one board, while a person waits at a page. */
 const SECONDS = 3;

@@ -1,4 +1,4 @@
-import type { BlanksOfWork } from "../job.ts";
+import type { BlanksOfWork } from "../papers/index.ts";
 import type { PlannedBoard } from "./boards.ts";
 import type { ComposedWork } from "./works.ts";
 

@@ -1,0 +1,24 @@
+import { cutResult, planFor, cutProblemJson } from "../show/index.ts";
+import { CLI } from "../words/cli.ts";
+import { sayCuttingPlan } from "../words/cut-text.ts";
+import { parseJson, readText, Unreadable } from "./input.ts";
+import { answerLines } from "./lines.ts";
+
+const clock = (): number => performance.now();
+
+export interface CutOptions {
+  readonly json?: boolean;
+  readonly lines?: boolean;
+}
+
+/** `margent cut`: one material's job, or one a line. The result is the exit status. */
+export async function runCut(file: string | undefined, options: CutOptions): Promise<number> {
+  if (options.lines === true) return answerLines((document) => cutResult(document, clock));
+  const planned = planFor(parseJson(readText(file), file ?? "standard input"), clock);
+  if (!planned.ok) throw new Unreadable(planned.problems.map(cutProblemJson).map(CLI.say).join("\n"));
+  const { json, job, unit, plan, stopped } = planned.value;
+  const text =
+    options.json === true ? JSON.stringify(json(), null, 2) : sayCuttingPlan(plan, { job, unit }).join("\n");
+  process.stdout.write(`${text}\n`);
+  return stopped ? 1 : 0;
+}

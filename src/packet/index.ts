@@ -1,0 +1,4 @@
+export { benchSheetJob } from "./bench-sheets.ts";
+export type { PacketFile } from "./file.ts";
+export { type PacketOrder, type PacketProblem, prepare } from "./order.ts";
+export { makePacket, type Packet, packeted } from "./packet.ts";
