@@ -59,7 +59,7 @@ test("[M3] a strip that rounding takes away is a stop, one off by more than a th
   expect(strip("5")).not.toContain("reveal-off");
 });
 
-test("[P1][P2] place, cover and window add up to the sheet", () => {
+test("[U1][U2] place, cover and window add up to the sheet", () => {
   const side = fc.integer({ min: 500, max: 6000 }).map((n) => n / 10);
   fc.assert(
     fc.property(
@@ -95,7 +95,7 @@ test("[P1][P2] place, cover and window add up to the sheet", () => {
   );
 });
 
-test("[P2] a torn sheet covers with its inner envelope", () => {
+test("[U2] a torn sheet covers with its inner envelope", () => {
   const torn = composed({
     ...double,
     print: {
@@ -117,7 +117,7 @@ test("[P2] a torn sheet covers with its inner envelope", () => {
   expect(torn.print?.cover.left).toBeLessThanOrEqual((straight.print?.cover.left ?? 0) - mm(4));
 });
 
-test("[P3] paper that ends, and paper held too little, stop the work and name side, hand, figure and way out", () => {
+test("[U3] paper that ends, and paper held too little, stop the work and name side, hand, figure and way out", () => {
   const short: ComposeDocument = {
     unit: "in",
     print: {
@@ -151,7 +151,7 @@ test("[P3] paper that ends, and paper held too little, stop the work and name si
   ).not.toContain("paper-ends");
 });
 
-test("[P4] pockets are u + v - play, rounded down, never below nought", () => {
+test("[U4] pockets are u + v - play, rounded down, never below nought", () => {
   const { print, design } = composed(double);
   if (print === null) throw new Error("no print");
   expect(print.pockets.topLeft).toBe(print.cover.left + print.cover.head - design.play);
@@ -160,7 +160,7 @@ test("[P4] pockets are u + v - play, rounded down, never below nought", () => {
   expect(Object.values(floated.print?.pockets ?? {})).toEqual([0, 0, 0, 0]);
 });
 
-test("[P5] pockets too small, or in sight, are warned about", () => {
+test("[U5] pockets too small, or in sight, are warned about", () => {
   const tight: ComposeDocument = {
     ...double,
     print: { width: "293", height: "377", image: { left: "3", top: "3", width: "287", height: "371" } },
@@ -172,13 +172,13 @@ test("[P5] pockets too small, or in sight, are warned about", () => {
   expect(codes(composed(shown))).not.toContain("holding-shows");
 });
 
-test("[P6] a sheet larger than its package is a stop", () => {
+test("[U6] a sheet larger than its package is a stop", () => {
   const large = composed({ ...double, outer: { width: "320", height: "500" } });
   expect(large.checks.filter(({ code }) => code === "sheet-past-board").length).toBeGreaterThan(0);
   expect(large.checks[0]?.level).toBe("stop");
 });
 
-test("[P7] without a hold of the practice it is 1/8 in, or the paper's movement and half of that", () => {
+test("[U7] without a hold of the practice it is 1/8 in, or the paper's movement and half of that", () => {
   expect(
     printExact(
       composed({
@@ -195,7 +195,7 @@ test("[P7] without a hold of the practice it is 1/8 in, or the paper's movement 
   expect(printExact(composed(double).design.hold, "mm")).toBe("3.22 mm");
 });
 
-test("[P8] where no overlap is asked, the practice's grows by what the hold needs; an asked one stays", () => {
+test("[U8] where no overlap is asked, the practice's grows by what the hold needs; an asked one stays", () => {
   // The sheet ends at the image: 30 in x 0.4 % + 1/16 in = 0.1825 in of hold, so 1/8 in becomes 3/16.
   const full: ComposeDocument = {
     unit: "in",
@@ -209,7 +209,7 @@ test("[P8] where no overlap is asked, the practice's grows by what the hold need
   expect(codes(asked)).toContain("hold-short");
 });
 
-test("[P9] the board it is mounted on is the lowest mat's, unless one is named", () => {
+test("[U9] the board it is mounted on is the lowest mat's, unless one is named", () => {
   expect(composed({ ...double, mats: [{ board: "unbuffered" }] }).design.mount).toBe("unbuffered");
   expect(
     composed({ ...double, mats: [{ board: "unbuffered" }] }, { unit: "mm", mount: "8-ply" }).design.mount,
@@ -260,7 +260,7 @@ test("[S3] the scale reads the border plus the cutter's offset", () => {
   expect(offset.stops.map(({ set, scale }) => scale - set)).toEqual(offset.stops.map(() => mm(-0.5)));
 });
 
-test("[C1] stops come before warnings, warnings before notes", () => {
+test("[R1] stops come before warnings, warnings before notes", () => {
   const rank = { stop: 0, warn: 1, note: 2 };
   const many = composed({
     ...double,
@@ -276,7 +276,7 @@ test("[C1] stops come before warnings, warnings before notes", () => {
   expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
 });
 
-test("[C2][C3] every step makes what it keeps, and prints both", () => {
+test("[R2][R3] every step makes what it keeps, and prints both", () => {
   const ways = { graduation: mm(1) };
   for (const lift of [
     { rule: "optical" },

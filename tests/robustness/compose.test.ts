@@ -4,7 +4,7 @@ import { hostileDocument } from "./hostile.ts";
 
 const RUNS = Number(process.env["HOSTILE_RUNS"] ?? 3000);
 
-test(`[C4] ${RUNS} mutated documents give a result whose figures are numbers, or a problem that names its field`, () => {
+test(`[R4] ${RUNS} mutated documents give a result whose figures are numbers, or a problem that names its field`, () => {
   let read = 0;
   for (let seed = 1; seed <= RUNS; seed++) {
     const text = JSON.stringify(composeResult(hostileDocument(seed)).json);
