@@ -94,13 +94,12 @@ function largestOnPath(
   const rightBelowBy = xAt(lower.right, footEnd) - rightBelow;
   const tall = foot - head;
   const tallBy = footEnd - headEnd - tall;
+  // Where a limit above equals `left` or `right` is a path of its own, on which all its crossings are tried.
   const trials = [
     0,
     1,
-    equalAt(leftAbove - left, leftAboveBy),
     equalAt(leftBelow - left, leftBelowBy),
     equalAt(leftAbove - leftBelow, leftAboveBy - leftBelowBy),
-    equalAt(rightAbove - right, rightAboveBy),
     equalAt(rightBelow - right, rightBelowBy),
     equalAt(rightAbove - rightBelow, rightAboveBy - rightBelowBy),
     levelAt(tall, tallBy, right - leftAbove, -leftAboveBy),
