@@ -1,7 +1,8 @@
-import { type Length, printExact } from "../lengths/index.ts";
+import { exactFigure, type Length, type Ruler } from "../lengths/index.ts";
 import type { BoundArgument, CuttingCheck, CuttingJob } from "../plans/index.ts";
 import type { CutUnit, CutWanted } from "../show/read-cut.ts";
 import { sayWanted } from "./problems.ts";
+import { figureRuns, flat, NBSP, type Phrase, plainText, withUnit } from "./runs.ts";
 
 /** What a cutting plan is spoken about with: its job, for the names, and the unit of its figures. */
 export interface CuttingSpeech {
@@ -9,39 +10,73 @@ export interface CuttingSpeech {
   readonly unit: CutUnit;
 }
 
-/** A length with its unit; a whole number of ticks as it is. */
-const length = (value: Length, unit: CutUnit): string =>
-  unit === "tick" ? String(value) : printExact(value, unit);
+/** How a sentence sets its lengths. */
+type Setting = (value: Length) => Phrase;
 
-const size = ({ width, height }: { width: Length; height: Length }, unit: CutUnit): string =>
-  `${length(width, unit)} × ${length(height, unit)}`;
+/** Exact, with its unit; a whole number of ticks as it is. */
+const exactly =
+  (unit: CutUnit): Setting =>
+  (value) =>
+    unit === "tick" ? String(value) : [figureRuns(exactFigure(value, unit)), `${NBSP}${unit}`];
 
-function pieceName({ job, unit }: CuttingSpeech, index: number): string {
+const size = ({ width, height }: { width: Length; height: Length }, set: Setting): Phrase => [
+  set(width),
+  " × ",
+  set(height),
+];
+
+function pieceName(job: CuttingJob, index: number, set: Setting): Phrase {
   const piece = job.pieces[index];
   if (piece === undefined) return `Piece ${index + 1}`;
-  return `${piece.name === "" ? `Piece ${index + 1}` : piece.name} (${size(piece, unit)})`;
+  return [piece.name === "" ? `Piece ${index + 1}` : piece.name, " (", size(piece, set), ")"];
 }
 
-function sheetName({ job, unit }: CuttingSpeech, index: number): string {
+function sheetName(job: CuttingJob, index: number, set: Setting): Phrase {
   const sheet = job.sheets[index];
   if (sheet === undefined) return `Sheet ${index + 1}`;
-  return sheet.name === "" ? `Sheet of ${size(sheet, unit)}` : sheet.name;
+  return sheet.name === "" ? ["Sheet of ", size(sheet, set)] : sheet.name;
 }
 
-/** A check of a cutting plan: which piece or sheet, the figure, and a way out. */
-export function sayCuttingCheck(check: CuttingCheck, speech: CuttingSpeech): string {
-  const { unit } = speech;
+/** A check of a cutting plan in plain text: which piece or sheet, the figure, and a way out. */
+export const sayCuttingCheck = (check: CuttingCheck, { job, unit }: CuttingSpeech): string =>
+  plainText(flat(checkPhrase(check, job, exactly(unit))));
+
+/** The same for a paper, on a ruler, its fractions stacked. */
+export const missingLine = (check: CuttingCheck, job: CuttingJob, ruler: Ruler): Phrase =>
+  checkPhrase(check, job, (value) => withUnit(value, ruler));
+
+function checkPhrase(check: CuttingCheck, job: CuttingJob, set: Setting): Phrase {
   switch (check.code) {
     case "piece-too-large":
       return check.largest === null
-        ? `${pieceName(speech, check.piece)}: there is no sheet to cut it from. Add one to the stock.`
-        : `${pieceName(speech, check.piece)}: no sheet is large enough; the largest gives ${size(check.largest, unit)}. Add a larger sheet, or make it smaller.`;
+        ? [pieceName(job, check.piece, set), ": there is no sheet to cut it from. Add one to the stock."]
+        : [
+            pieceName(job, check.piece, set),
+            ": no sheet is large enough; the largest gives ",
+            size(check.largest, set),
+            ". Add a larger sheet, or make it smaller.",
+          ];
     case "cut-too-long":
-      return `${pieceName(speech, check.piece)}: no cut of at most ${length(check.longest, unit)} frees it from a sheet. Have the sheet cut down in the shop, or use a longer bench.`;
+      return [
+        pieceName(job, check.piece, set),
+        ": no cut of at most ",
+        set(check.longest),
+        " frees it from a sheet. Have the sheet cut down in the shop, or use a longer bench.",
+      ];
     case "stock-short":
-      return `${pieceName(speech, check.piece)}: the sheets run out; ${check.missing} of ${check.wanted} ${check.missing === 1 ? "is" : "are"} not in the plan. Add sheets to the stock.`;
+      return [
+        pieceName(job, check.piece, set),
+        `: the sheets run out; ${check.missing} of ${check.wanted} ${check.missing === 1 ? "is" : "are"} not in the plan. Add sheets to the stock.`,
+      ];
     case "just-fits":
-      return `${sheetName(speech, check.sheet)}: ${check.sheets === 1 ? "one sheet needs" : `${check.sheets} sheets need`} ${length(check.needs, unit)} of the ${check.direction} and ${check.sheets === 1 ? "has" : "have"} ${check.spare === 0 ? "nothing" : length(check.spare, unit)} to spare. Measure before you cut; where a sheet is short or an edge is damaged, ask for a new plan with a trim.`;
+      return [
+        sheetName(job, check.sheet, set),
+        `: ${check.sheets === 1 ? "one sheet needs" : `${check.sheets} sheets need`} `,
+        set(check.needs),
+        ` of the ${check.direction} and ${check.sheets === 1 ? "has" : "have"} `,
+        check.spare === 0 ? "nothing" : set(check.spare),
+        " to spare. Measure before you cut; where a sheet is short or an edge is damaged, ask for a new plan with a trim.",
+      ];
     case "drop-outs-used":
       return `${check.count === 1 ? "One piece comes" : `${check.count} pieces come`} out of windows that fall out. Pencil the number on each; do not throw it away.`;
   }

@@ -50,7 +50,7 @@ const few = fc.array(fc.tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 
   maxLength: 5,
 });
 
-test("[C10] [C11] the bound is never above the least there is, and what is called proven is the least", () => {
+test("[CT10] [CT11] the bound is never above the least there is, and what is called proven is the least", () => {
   fc.assert(
     fc.property(
       fc.integer({ min: 6, max: 8 }),
@@ -73,7 +73,7 @@ test("[C10] [C11] the bound is never above the least there is, and what is calle
   );
 });
 
-test("[C10] the bound of a job is never above the cost of any plan for it", () => {
+test("[CT10] the bound of a job is never above the cost of any plan for it", () => {
   fc.assert(
     fc.property(smallJob, (job) => {
       const plan = planned(job);

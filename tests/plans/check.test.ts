@@ -44,7 +44,7 @@ test("the sound plan has no fault", () => {
   expect(cuttingFaults(job, plan)).toEqual([]);
 });
 
-test("[C1] a piece too few, one too many, one twice, one of another size, one turned against its grain", () => {
+test("[CT1] a piece too few, one too many, one twice, one of another size, one turned against its grain", () => {
   const fewer = withSheet(0, (one) => (one.placements = one.placements.slice(1)));
   expect(codes(fewer)).toContain("demand");
   const first = plan.sheets[0]?.placements[0];
@@ -58,14 +58,14 @@ test("[C1] a piece too few, one too many, one twice, one of another size, one tu
   expect(codes(withPlacement(0, { piece: 9 }))).toContain("no-such-piece");
 });
 
-test("[C1] a missing piece that no stop check names, and a stop check without a missing piece", () => {
+test("[CT1] a missing piece that no stop check names, and a stop check without a missing piece", () => {
   const wanted = { ...job, pieces: [...job.pieces, piece(90, 90)] };
   expect(codes({ ...plan, missing: [0, 0, 1] }, wanted)).toEqual(["silence"]);
   const check = { level: "stop", code: "stock-short", piece: 0, missing: 1, wanted: 3 } as const;
   expect(codes({ ...plan, checks: [check] })).toEqual(["silence"]);
 });
 
-test("[C2] a piece in the trim, past the edge, on another, nearer than the kerf", () => {
+test("[CT2] a piece in the trim, past the edge, on another, nearer than the kerf", () => {
   expect(codes(withPlacement(0, { left: ticks(0) }))).toContain("outside");
   expect(codes(withPlacement(1, { left: ticks(23) }))).toContain("outside");
   const first = plan.sheets[0]?.placements[0];
@@ -82,7 +82,7 @@ const lies = (copy: number, left: number, top: number, width: number, height: nu
   ...size(width, height),
 });
 
-test("[C3] four pieces round a hole are in place, and no straight cut parts them", () => {
+test("[CT3] four pieces round a hole are in place, and no straight cut parts them", () => {
   const pinwheel: CuttingJob = jobOf([sheet(5, 5)], [piece(3, 2, { count: 4 })]);
   const [sound] = planned(jobOf([sheet(5, 5)], [piece(3, 2)])).sheets;
   if (sound === undefined) throw new Error("no sheet");
@@ -91,7 +91,7 @@ test("[C3] four pieces round a hole are in place, and no straight cut parts them
   expect(codes(wheel, pinwheel)).toContain("not-guillotine");
 });
 
-test("[C3] a cut left out, made twice, too short, through a piece, out of order", () => {
+test("[CT3] a cut left out, made twice, too short, through a piece, out of order", () => {
   const last = (plan.sheets[0]?.cuts.length ?? 0) - 1;
   expect(codes(withSheet(0, (one) => (one.cuts = one.cuts.slice(0, last))))).toContain("not-cut-free");
   expect(codes(withSheet(0, (one) => (one.cuts = [...one.cuts, ...one.cuts.slice(last)])))).toContain(
@@ -111,19 +111,19 @@ test("[C3] a cut left out, made twice, too short, through a piece, out of order"
   expect(codes(withCut(last, moved))).toContain("not-cut-free");
 });
 
-test("[C3] [C14] a cut that takes another width, a fence set elsewhere, settings miscounted", () => {
+test("[CT3] [CT14] a cut that takes another width, a fence set elsewhere, settings miscounted", () => {
   const last = (plan.sheets[0]?.cuts.length ?? 0) - 1;
   expect(codes(withCut(last, { takes: ticks(2) }))).toContain("cut-takes");
   expect(codes(withCut(last, { setting: ticks(3) }))).toContain("cut-setting");
   expect(codes(withSheet(0, (one) => (one.settings += 1)))).toEqual(["settings"]);
 });
 
-test("[C4] a cut longer than the bench's longest", () => {
+test("[CT4] a cut longer than the bench's longest", () => {
   expect(codes(plan, { ...job, longestCut: ticks(42) })).toContain("cut-too-long");
   expect(codes(plan, { ...job, longestCut: ticks(43) })).toEqual([]);
 });
 
-test("[C3] [C8] a leftover kept back, invented, or wrongly called worth keeping; a wrong need", () => {
+test("[CT3] [CT8] a leftover kept back, invented, or wrongly called worth keeping; a wrong need", () => {
   expect(codes(withSheet(0, (one) => (one.left = one.left.slice(1))))).toEqual(["left-over"]);
   const invented = { left: ticks(2), top: ticks(2), ...size(3, 4), keep: true };
   expect(codes(withSheet(0, (one) => (one.left = [...one.left, invented])))).toEqual(["left-over"]);
@@ -132,7 +132,7 @@ test("[C3] [C8] a leftover kept back, invented, or wrongly called worth keeping;
   expect(codes(withSheet(0, (one) => (one.needs = size(1, 1))))).toEqual(["needs"]);
 });
 
-test("[C5] more copies than there are, a sheet that does not exist, a sheet of another size", () => {
+test("[CT5] more copies than there are, a sheet that does not exist, a sheet of another size", () => {
   expect(codes(plan, { ...job, sheets: job.sheets.map((one) => ({ ...one, copies: 0 })) })).toContain(
     "copies",
   );
@@ -140,7 +140,7 @@ test("[C5] more copies than there are, a sheet that does not exist, a sheet of a
   expect(codes(withSheet(0, (one) => (one.size = size(41, 30))))).toEqual(["wrong-sheet-size"]);
 });
 
-test("[C6] a window used twice, one of a piece without a window, windows where none are allowed, a circle", () => {
+test("[CT6] a window used twice, one of a piece without a window, windows where none are allowed, a circle", () => {
   const dropOut = plan.sheets[2];
   if (dropOut === undefined) throw new Error("no window is used");
   expect(codes({ ...plan, sheets: [...plan.sheets, dropOut] })).toContain("drop-out-twice");
@@ -151,7 +151,7 @@ test("[C6] a window used twice, one of a piece without a window, windows where n
   expect(codes(circle)).toContain("drop-out-circle");
 });
 
-test("[C7] [C10] [C11] a wrong cost, a wrong count, a bound above the cost, proof without ground", () => {
+test("[CT7] [CT10] [CT11] a wrong cost, a wrong count, a bound above the cost, proof without ground", () => {
   expect(codes({ ...plan, cost: plan.cost + 1 })).toContain("cost");
   expect(codes({ ...plan, sheetsUsed: 9 })).toEqual(["sheets-used"]);
   expect(codes({ ...plan, proven: false, bound: { cost: plan.cost + 1, how: "area" } })).toEqual([

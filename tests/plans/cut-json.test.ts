@@ -22,7 +22,7 @@ const ferry = {
   seed: 1,
 };
 
-test("[C17] a plan as JSON: pieces, cuts in order, what is left, bound and checks", () => {
+test("[CT17] a plan as JSON: pieces, cuts in order, what is left, bound and checks", () => {
   // Only one layout is possible: two blanks as wide as the sheet, and 8 in left below them.
   const job = { ...ferry, rotate: false, pieces: [{ name: "Ferry slip", w: 32, h: "16", n: 2 }] };
   const needs =
@@ -64,7 +64,7 @@ test("[C17] a plan as JSON: pieces, cuts in order, what is left, bound and check
   });
 });
 
-test("[C17] millimetres, ticks and texts come back in their own unit, exact", () => {
+test("[CT17] millimetres, ticks and texts come back in their own unit, exact", () => {
   const metric = {
     unit: "mm",
     rotate: false,
@@ -81,7 +81,7 @@ test("[C17] millimetres, ticks and texts come back in their own unit, exact", ()
   expect(cut(ticks)).toMatchObject({ sheets: [{ w: 512, h: 640, pieces: [{ w: 300 }, { w: 300 }] }] });
 });
 
-test("[C6] [C17] a layout in a window says which placement it is cut from", () => {
+test("[CT6] [CT17] a layout in a window says which placement it is cut from", () => {
   const job = {
     unit: "in",
     sheets: [{ w: 16, h: 20, cost: 5 }],
@@ -101,7 +101,7 @@ test("[C6] [C17] a layout in a window says which placement it is cut from", () =
   });
 });
 
-test("[C19] what cannot be made is named, with a way out", () => {
+test("[CT19] what cannot be made is named, with a way out", () => {
   const result = cutResult({ sheets: [{ w: 10, h: 10 }], pieces: [{ name: "Ebb", w: 11, h: 2 }] }, clock);
   expect(result.stopped).toBe(true);
   expect(result.json).toMatchObject({
@@ -179,17 +179,17 @@ const refused: readonly (readonly [what: string, document: unknown, field: strin
   ["another unit", { unit: "ft", sheets: [], pieces: [] }, "unit", "in, mm or tick"],
 ];
 
-test.each(refused)("[C18] %s is refused with its field and what is wanted", (_, document, field, wanted) => {
+test.each(refused)("[CT18] %s is refused with its field and what is wanted", (_, document, field, wanted) => {
   expect(cut(document)).toMatchObject({ error: { field, wanted } });
 });
 
-test("[C18] a million copies of a sheet are as good as any number", () => {
+test("[CT18] a million copies of a sheet are as good as any number", () => {
   expect(cut({ sheets: [{ w: 10, h: 10, copies: 1e6 }], pieces: [{ w: 5, h: 5, n: 5 }] })).toMatchObject({
     sheetsUsed: 2,
   });
 });
 
-test("[C18] any document gives a plan or a sentence", () => {
+test("[CT18] any document gives a plan or a sentence", () => {
   const odd = fc.oneof(
     fc.double(),
     fc.string(),
@@ -218,7 +218,7 @@ test("[C18] any document gives a plan or a sentence", () => {
   );
 });
 
-test("[C18] mutated jobs give a plan or a sentence", () => {
+test("[CT18] mutated jobs give a plan or a sentence", () => {
   const places = ["unit", "rotate", "dropouts", "kerf", "trim", "least", "seconds", "seed", "longestCut"];
   const value = fc.oneof(
     fc.constantFrom(0, -1, 1, 1e-9, 1e12, "", "7 1/", "3 1/2", null, [], ["1", "2"]),
@@ -233,7 +233,7 @@ test("[C18] mutated jobs give a plan or a sentence", () => {
   );
 });
 
-test("[C17] the unit of a bare number is the job's, inches where none is named", () => {
+test("[CT17] the unit of a bare number is the job's, inches where none is named", () => {
   const read = readCut({ sheets: [{ w: 1, h: "25.4 mm" }], pieces: [] });
   expect(read).toMatchObject({
     ok: true,

@@ -7,7 +7,7 @@ import { firstPlanned, jobOf, piece, planned, sheet, smallJob } from "./jobs.ts"
 const settingsOf = (one: PlannedSheet | undefined): number[] =>
   (one?.cuts ?? []).map((cut) => cut.setting).filter((set, index, all) => set !== all[index - 1]);
 
-test("[C14] sixteen blanks of 8 x 10 from 32 x 40: no setting twice", () => {
+test("[CT14] sixteen blanks of 8 x 10 from 32 x 40: no setting twice", () => {
   const [only] = planned(jobOf([sheet(32, 40)], [piece(8, 10, { count: 16 })])).sheets;
   const settings = settingsOf(only);
   expect(only?.settings).toBe(settings.length);
@@ -15,14 +15,14 @@ test("[C14] sixteen blanks of 8 x 10 from 32 x 40: no setting twice", () => {
   expect(settings.length).toBeLessThanOrEqual(4);
 });
 
-test("[C14] boards that wait are all cut before the fence moves", () => {
+test("[CT14] boards that wait are all cut before the fence moves", () => {
   // Two rows of three: after the long cut both strips are cut at 10 without moving the fence.
   const [only] = planned(jobOf([sheet(30, 16)], [piece(10, 8, { count: 6, turns: false })])).sheets;
   expect(settingsOf(only)).toHaveLength(2);
   expect(only?.cuts).toHaveLength(5);
 });
 
-test("[C15] no piece is measured across a rest, and only trim from a raw edge", () => {
+test("[CT15] no piece is measured across a rest, and only trim from a raw edge", () => {
   fc.assert(
     fc.property(smallJob, (job) => {
       for (const one of firstPlanned(job).sheets) {

@@ -6,7 +6,7 @@ import { firstPlanned, jobOf, piece, planned, sheet, size, smallJob } from "./jo
 
 // The planner itself refuses to hand out a plan with a fault; the checker is called here as well, so
 // that the rules hold even where that guard is lost.
-test("[C1] [C2] [C3] [C4] [C5] [C6] [C7] [C8] every first plan survives the checker", () => {
+test("[CT1] [CT2] [CT3] [CT4] [CT5] [CT6] [CT7] [CT8] every first plan survives the checker", () => {
   fc.assert(
     fc.property(smallJob, (job) => {
       expect(cuttingFaults(job, firstPlanned(job))).toEqual([]);
@@ -15,7 +15,7 @@ test("[C1] [C2] [C3] [C4] [C5] [C6] [C7] [C8] every first plan survives the chec
   );
 });
 
-test("[C1] [C3] [C6] [C10] [C11] every plan after all the work survives the checker", () => {
+test("[CT1] [CT3] [CT6] [CT10] [CT11] every plan after all the work survives the checker", () => {
   fc.assert(
     fc.property(smallJob, (job) => {
       expect(cuttingFaults(job, planned(job))).toEqual([]);
@@ -24,7 +24,7 @@ test("[C1] [C3] [C6] [C10] [C11] every plan after all the work survives the chec
   );
 });
 
-test("[C12] the same job and seed give the same plan, and more work never a dearer one", () => {
+test("[CT12] the same job and seed give the same plan, and more work never a dearer one", () => {
   fc.assert(
     fc.property(smallJob, (job) => {
       const plan = planned(job);
@@ -37,7 +37,7 @@ test("[C12] the same job and seed give the same plan, and more work never a dear
   );
 });
 
-test("[C12] a plan is there even when no time is left", () => {
+test("[CT12] a plan is there even when no time is left", () => {
   let now = 0;
   const clock = () => (now += 1000);
   const plan = planCutting(jobOf([sheet(10, 10)], [piece(3, 4, { count: 9 })]), {
@@ -48,7 +48,7 @@ test("[C12] a plan is there even when no time is left", () => {
   expect(plan.missing).toEqual([0]);
 });
 
-test("[C1] [C19] a piece larger than every sheet is named, and the rest is planned", () => {
+test("[CT1] [CT19] a piece larger than every sheet is named, and the rest is planned", () => {
   const job = jobOf([sheet(10, 10)], [piece(11, 2), piece(5, 5, { count: 4 })]);
   const plan = planned(job);
   expect(plan.missing).toEqual([1, 0]);
@@ -61,7 +61,7 @@ test("[C1] [C19] a piece larger than every sheet is named, and the rest is plann
   expect(plan.cost).toBe(1);
 });
 
-test("[C1] [C19] where the sheets run out the missing ones are counted", () => {
+test("[CT1] [CT19] where the sheets run out the missing ones are counted", () => {
   const job = jobOf([sheet(10, 10, { copies: 1 })], [piece(6, 6, { count: 3 })]);
   const plan = planned(job);
   expect(plan.missing).toEqual([2]);
@@ -75,24 +75,24 @@ test("[C1] [C19] where the sheets run out the missing ones are counted", () => {
   expect(plan.proven).toBe(false);
 });
 
-test("[C19] no sheet at all", () => {
+test("[CT19] no sheet at all", () => {
   const plan = planned(jobOf([], [piece(1, 1)]));
   expect(plan.checks).toEqual([{ level: "stop", code: "piece-too-large", piece: 0, largest: null }]);
 });
 
-test("[C4] a long sheet is cut across before it is cut along", () => {
+test("[CT4] a long sheet is cut across before it is cut along", () => {
   const job = jobOf([sheet(60, 40)], [piece(30, 20, { count: 4, turns: false })], { longestCut: ticks(40) });
   const plan = planned(job);
   expect(plan.sheetsUsed).toBe(1);
   expect(plan.sheets[0]?.cuts[0]).toMatchObject({ across: "x", from: { x: 30, y: 0 }, to: { x: 30, y: 40 } });
 });
 
-test("[C4] [C19] a piece that only a longer cut would free is named as that", () => {
+test("[CT4] [CT19] a piece that only a longer cut would free is named as that", () => {
   const job = jobOf([sheet(60, 40)], [piece(50, 20)], { longestCut: ticks(45) });
   expect(planned(job).checks).toEqual([{ level: "stop", code: "cut-too-long", piece: 0, longest: 45 }]);
 });
 
-test("[C6] windows that fall out save a sheet, and a piece from a window from a window", () => {
+test("[CT6] windows that fall out save a sheet, and a piece from a window from a window", () => {
   const mats = [
     piece(10, 10, { window: size(8, 8) }),
     piece(8, 8, { window: size(6, 6) }),
@@ -110,7 +110,7 @@ test("[C6] windows that fall out save a sheet, and a piece from a window from a 
   expect(withThem.checks).toContainEqual({ level: "note", code: "drop-outs-used", count: 2 });
 });
 
-test("[C6] a mat that cannot be cut has no window to give", () => {
+test("[CT6] a mat that cannot be cut has no window to give", () => {
   const job = jobOf(
     [sheet(10, 10, { copies: 1 })],
     [piece(10, 9, { count: 2, window: size(8, 7) }), piece(8, 7, { count: 2 })],
@@ -120,14 +120,14 @@ test("[C6] a mat that cannot be cut has no window to give", () => {
   expect(plan.missing).toEqual([1, 1]);
 });
 
-test("[C5] an offcut that costs nothing goes first, as often as it is there", () => {
+test("[CT5] an offcut that costs nothing goes first, as often as it is there", () => {
   const offcut = sheet(12, 12, { cost: 0, copies: 1 });
   const plan = planned(jobOf([sheet(20, 20, { cost: 11.5 }), offcut], [piece(12, 12, { count: 2 })]));
   expect(plan.cost).toBe(11.5);
   expect(plan.sheetsUsed).toBe(2);
 });
 
-test("[C2] trim and kerf at the limit: what only just fits does, a tick more does not", () => {
+test("[CT2] trim and kerf at the limit: what only just fits does, a tick more does not", () => {
   // 2 + 2 trim, three pieces of 5, two kerfs of 1: 21 exactly.
   const pieces = [piece(5, 5, { count: 3 })];
   const plan = (width: number) =>
@@ -136,7 +136,7 @@ test("[C2] trim and kerf at the limit: what only just fits does, a tick more doe
   expect(plan(20)).toBe(2);
 });
 
-test("[C2] the blade may hang over the edge: a rest smaller than the kerf is no leftover", () => {
+test("[CT2] the blade may hang over the edge: a rest smaller than the kerf is no leftover", () => {
   const plan = planned(jobOf([sheet(10, 5)], [piece(9, 5)], { kerf: ticks(3) }));
   expect(plan.sheets[0]?.left).toEqual([]);
   expect(plan.sheets[0]?.cuts).toMatchObject([{ from: { x: 9 }, takes: 1 }]);
@@ -144,13 +144,13 @@ test("[C2] the blade may hang over the edge: a rest smaller than the kerf is no 
 
 const grained = (turns: boolean) => [piece(8, 4, { count: 2, turns })];
 
-test("[C1] grain: what must not turn does not, even where turning would save a sheet", () => {
+test("[CT1] grain: what must not turn does not, even where turning would save a sheet", () => {
   expect(planned(jobOf([sheet(8, 8)], grained(false))).sheetsUsed).toBe(1);
   expect(planned(jobOf([sheet(4, 16)], grained(true))).sheetsUsed).toBe(1);
   expect(planned(jobOf([sheet(4, 16)], grained(false))).missing).toEqual([2]);
 });
 
-test("[C9] among plans of one cost the larger leftover is kept whole", () => {
+test("[CT9] among plans of one cost the larger leftover is kept whole", () => {
   const plan = planned(jobOf([sheet(32, 40)], [piece(16, 20)], { least: size(5, 7) }));
   const keeps =
     plan.sheets[0]?.left.filter(({ keep }) => keep).map(({ width, height }) => width * height) ?? [];
@@ -158,7 +158,7 @@ test("[C9] among plans of one cost the larger leftover is kept whole", () => {
   expect(Math.max(...keeps)).toBe(24 * 32);
 });
 
-test("[C16] a sheet with nothing to spare is warned about, one with room is not", () => {
+test("[CT16] a sheet with nothing to spare is warned about, one with room is not", () => {
   const tight = planned(jobOf([sheet(32, 40)], [piece(8, 10, { count: 16 })], { tight: ticks(1) }));
   expect(tight.checks).toEqual([
     { level: "warn", code: "just-fits", sheet: 0, direction: "width", needs: 32, spare: 0, sheets: 1 },

@@ -70,7 +70,7 @@ const cases = YIELDS.flatMap(([width, height, yields]) =>
 );
 
 test.each(cases)(
-  "[C13] $width x $height gives $count of $w x $h, and no more",
+  "[CT13] $width x $height gives $count of $w x $h, and no more",
   ({ width, height, w, h, count }) => {
     const { worth, made } = bestPattern(jobOf([sheet(width, height)], [piece(w, h)]), () => 1);
     expect(worth).toBe(count);
@@ -78,11 +78,14 @@ test.each(cases)(
   },
 );
 
-test.each(cases)("[C13] the plan cuts $count of $w x $h from one sheet", ({ width, height, w, h, count }) => {
-  const plan = planned(jobOf([sheet(width, height)], [piece(w, h, { count })]));
-  expect(plan.sheetsUsed).toBe(1);
-  expect(plan.proven).toBe(true);
-});
+test.each(cases)(
+  "[CT13] the plan cuts $count of $w x $h from one sheet",
+  ({ width, height, w, h, count }) => {
+    const plan = planned(jobOf([sheet(width, height)], [piece(w, h, { count })]));
+    expect(plan.sheetsUsed).toBe(1);
+    expect(plan.proven).toBe(true);
+  },
+);
 
 /** Sheets for blanks of 8 x 10 from 32 x 40 with 1/8 off each edge, counted in eighths. */
 const sheetsInEighths = (count: number): number => {
@@ -90,7 +93,7 @@ const sheetsInEighths = (count: number): number => {
   return planned(jobOf([trimmed], [piece(8 * 8, 10 * 8, { count })])).sheetsUsed;
 };
 
-test("[C13] 32 x 40 with 1/8 off each edge gives twelve of 8 x 10, no longer sixteen", () => {
+test("[CT13] 32 x 40 with 1/8 off each edge gives twelve of 8 x 10, no longer sixteen", () => {
   expect(sheetsInEighths(12)).toBe(1);
   expect(sheetsInEighths(13)).toBe(2);
 });

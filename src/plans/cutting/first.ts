@@ -1,5 +1,6 @@
 import { at } from "./at.ts";
-import { Forest, noPlace, type Preference } from "./forest.ts";
+import { Forest } from "./forest.ts";
+import { noPlace, type Preference } from "./places.ts";
 import type { Layout } from "./layout.ts";
 import { fitsAtAll, type Kind, type Stock, type WholeJob } from "./whole.ts";
 
@@ -75,7 +76,7 @@ export function greedyPlan(job: WholeJob, way: Way, scarce: boolean): RoughPlan 
   const kinds = job.kinds.map((_, index) => index);
   kinds.sort((a, b) => size(at(job.kinds, b)) - size(at(job.kinds, a)) || a - b);
   for (const kind of kinds) builder.placeAll(kind);
-  const placed = Int32Array.from(job.kinds, (_, index) => builder.forest.placed(index));
+  const placed = Int32Array.from(job.kinds, (_, index) => builder.forest.memory.placed(index));
   return { layouts: builder.forest.layouts(), placed };
 }
 
@@ -113,7 +114,6 @@ class Builder {
 
   /** Lays one piece in the waste of an open sheet, or of `root` alone. */
   private layIn(kind: number, root = -1): boolean {
-    this.place.score = Number.NEGATIVE_INFINITY;
     if (!this.forest.seek(kind, this.way.preference, this.place, root)) return false;
     this.forest.insert(kind, this.place);
     return true;
@@ -122,7 +122,7 @@ class Builder {
   /** Opens the first of the stocks that has a copy left, and lays one piece there. */
   private openFor(kind: number, stocks: readonly number[]): boolean {
     for (const stock of stocks) {
-      if (this.forest.opened(stock) >= this.copiesOf(at(this.job.stocks, stock))) continue;
+      if (this.forest.memory.opened(stock) >= this.copiesOf(at(this.job.stocks, stock))) continue;
       const root = this.forest.open(stock);
       if (this.layIn(kind, root)) return true;
       this.forest.close(root, []);
@@ -132,7 +132,7 @@ class Builder {
 
   private copiesOf(stock: Stock): number {
     if (stock.hosts === null || !this.scarce) return stock.copies;
-    return sureHosts(this.job, stock.hosts, (kind) => this.forest.placed(kind));
+    return sureHosts(this.job, stock.hosts, (kind) => this.forest.memory.placed(kind));
   }
 }
 

@@ -1,0 +1,290 @@
+import type { Typeface } from "../../drawings/index.ts";
+import { add, inch, type Length, mm, type Ruler, subtract, sum } from "../../lengths/index.ts";
+import { unitWords, voidWords } from "../../words/bench-sheet.ts";
+import { dateWords, type Language, type Phrase, strong, weighted } from "../../words/index.ts";
+import { missingSigns, planWords } from "../../words/papers.ts";
+import {
+  askFor,
+  boardWhat,
+  money,
+  moneyFact,
+  packsWord,
+  rackFact,
+  SHOPPING,
+  sheetsWord,
+  shoppingLine,
+  shoppingTitle,
+  takeOut,
+  tapeSize,
+  timesEach,
+} from "../../words/shopping.ts";
+import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
+import { bodyHeight, pagesOf } from "../frame.ts";
+import type { House, PlanWords } from "../job.ts";
+import { type Desk, type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
+import { printable, printableAll } from "../printable.ts";
+import { type Column, type Flowing, flow, tableHead, tableRow } from "../table.ts";
+import { caution, type Fact, facts, tickBox } from "../tags.ts";
+import { paragraph, textAt, textLine } from "../text.ts";
+import { TYPE, type TextStyle } from "../type.ts";
+import { type BoardToBuy, costOf, sheetsToGet, type SheetsToGet } from "./items.ts";
+
+/** Everything that a shopping list says. */
+export interface ShoppingJob {
+  readonly boards: readonly BoardToBuy[];
+  /** How many works it is for. */
+  readonly works: number;
+  /** The heads of all works together: what the hinges need of tape; null: no tape. */
+  readonly tape: Length | null;
+  readonly currency: string | null;
+  /** Whether the stock's prices are money; else only sheets are counted. */
+  readonly priced: boolean;
+  readonly house: House;
+  readonly planWords: PlanWords;
+  readonly ruler: Ruler;
+  readonly language: Language;
+}
+
+interface ShoppingDesk extends Desk {
+  readonly job: ShoppingJob;
+  readonly missing: number;
+}
+
+const COUNT: TextStyle = { size: points(20), weight: "bold", leading: points(22) };
+const WHAT: TextStyle = { ...TYPE.line, weight: "semibold" };
+const SIZE: TextStyle = { ...TYPE.line, figures: { whole: points(14), stacked: points(16) } };
+const MONEY: TextStyle = { size: points(12), weight: "regular", leading: points(14) };
+const GROUP: TextStyle = { size: points(11.5), weight: "bold", leading: points(14) };
+const TOTAL: TextStyle = { size: points(18), weight: "bold", leading: points(20) };
+
+/** 1 in gummed cloth tape is enough for most mats (exhibit-preparation handbook, "Mounting artwork or documents"). */
+const TAPE_WIDTH = { in: inch(1), mm: mm(25) } as const;
+/** Tape is bought by the roll: whole inches, whole centimetres. */
+const COARSE: Readonly<Record<Ruler["unit"], Ruler>> = {
+  in: { unit: "in", graduation: inch(1) },
+  mm: { unit: "mm", graduation: mm(10) },
+};
+
+/** What to buy for a list of works: sheets of board by what is asked for in the shop, what the rack gives, and small parts. */
+export function shoppingList(job: ShoppingJob, size: PaperSize, typeface: Typeface): readonly Page[] {
+  const desk = deskOf(job, size, typeface);
+  const width = desk.paper.content.width;
+  const sheets = sheetsToGet(desk.job.boards);
+  const head = headOf(desk, sheets, width);
+  const rows = rowsOf(desk, sheets, width);
+  const room = bodyHeight(desk.paper);
+  const pages = flow(rows, subtract(room, head.height), room);
+  const { house, planWords: plan } = desk.job;
+  return pagesOf(
+    desk,
+    {
+      paper: SHOPPING.paper,
+      house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
+      plan: planWords(plan.number, dateWords(plan.date)),
+    },
+    SHOPPING.paper,
+    pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
+  );
+}
+
+function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): ShoppingDesk {
+  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const boards = job.boards.map((one) => ({ one, board: printable(one.board, typeface) }));
+  return {
+    paper: paperOf(size),
+    typeface,
+    missing: house.missing + boards.reduce((count, { board }) => count + board.missing, 0),
+    job: {
+      ...job,
+      house: house.texts,
+      currency: job.currency === null ? null : printable(job.currency, typeface).text,
+      boards: boards.map(({ one, board }) => ({
+        ...one,
+        board: board.text,
+        job: {
+          ...one.job,
+          sheets: one.job.sheets.map((sheet) => ({ ...sheet, name: printable(sheet.name, typeface).text })),
+        },
+      })),
+    },
+  };
+}
+
+function headOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Length): Block {
+  const { job } = desk;
+  const fromRack = sheets.filter((one) => one.fromRack).reduce((count, one) => count + one.count, 0);
+  const all: Fact[] = [{ name: SHOPPING.unit, value: unitWords(job.ruler) }];
+  if (fromRack > 0) all.push({ name: SHOPPING.fromRackFact, value: rackFact(fromRack) });
+  if (job.priced) all.push({ name: SHOPPING.money, value: moneyFact(job.currency) });
+  const { makesVoid } = job.planWords;
+  if (makesVoid !== null) all.push({ name: SHOPPING.makesVoid, value: voidWords(makesVoid) });
+  return stack([
+    gap(mm(1.2)),
+    paragraph(desk, shoppingTitle(job.works), TYPE.title, width),
+    gap(mm(0.6)),
+    paragraph(desk, shoppingLine(job.priced, fromRack > 0), TYPE.line, width),
+    ...(desk.missing > 0
+      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
+      : []),
+    gap(mm(1.2)),
+    rule(width, "rule-thin"),
+    gap(mm(0.4)),
+    facts(desk, all, width),
+    gap(mm(1)),
+    rule(width, "rule"),
+  ]);
+}
+
+const BETWEEN = mm(3);
+
+function columnsOf(width: Length): readonly Column[] {
+  const [count, reckoned, paid] = [mm(34), mm(36), mm(20)];
+  const what = subtract(width, sum([count, reckoned, paid, BETWEEN, BETWEEN, BETWEEN]));
+  return [
+    { name: SHOPPING.howMany, width: count, align: "start" },
+    { name: SHOPPING.what, width: what, align: "start" },
+    { name: SHOPPING.reckoned, width: reckoned, align: "end" },
+    { name: SHOPPING.paid, width: paid, align: "end" },
+  ];
+}
+
+interface Line {
+  readonly count: number;
+  readonly of: string;
+  readonly what: string;
+  readonly size: Phrase;
+  /** What one costs; null: not known, or nothing. */
+  readonly each: number | null;
+  readonly pays: boolean;
+}
+
+function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Length): readonly Flowing[] {
+  const { job } = desk;
+  const { ruler, priced } = job;
+  const columns = columnsOf(width);
+  const head = tableHead(desk, columns, BETWEEN);
+  const bought = sheets.filter((one) => !one.fromRack);
+  const lineOf = (one: SheetsToGet): Line => ({
+    count: one.count,
+    of: sheetsWord(one.count),
+    what: boardWhat(one.board),
+    size: one.fromRack ? takeOut(one.name, one.size, ruler) : askFor(one.size, one.needs, ruler),
+    each: priced && !one.fromRack ? one.each : null,
+    pays: !one.fromRack,
+  });
+  const small: Line[] = [
+    ...(job.tape === null
+      ? []
+      : [
+          {
+            count: 1,
+            of: SHOPPING.roll,
+            what: SHOPPING.tape,
+            size: tapeSize(job.tape, TAPE_WIDTH[ruler.unit], COARSE[ruler.unit]),
+            each: null,
+            pays: true,
+          },
+        ]),
+    { count: 1, of: packsWord(1), what: SHOPPING.blades, size: SHOPPING.newBlade, each: null, pays: true },
+  ];
+  const groups: readonly (readonly [string, number | null, readonly Line[]])[] = [
+    [SHOPPING.board, priced ? costOf(bought) : null, bought.map(lineOf)],
+    [SHOPPING.rack, null, sheets.filter((one) => one.fromRack).map(lineOf)],
+    [SHOPPING.small, null, small],
+  ];
+  return [
+    { block: head, withNext: true },
+    ...groups.flatMap(([name, total, lines]) =>
+      lines.length === 0 ? [] : groupRows(desk, columns, head, name, total, lines),
+    ),
+    { block: closing(desk, priced ? costOf(bought) : null, width), again: head },
+  ];
+}
+
+function groupRows(
+  desk: ShoppingDesk,
+  columns: readonly Column[],
+  head: Block,
+  name: string,
+  total: number | null,
+  lines: readonly Line[],
+): readonly Flowing[] {
+  const width = sum(
+    columns.map((column, index) => (index === 0 ? column.width : add(column.width, BETWEEN))),
+  );
+  const reckoned = subtract(width, add(columns.at(-1)?.width ?? mm(0), BETWEEN));
+  const title = paragraph(desk, name, GROUP, width);
+  const group = stack([
+    gap(mm(3)),
+    block(width, title.height, [
+      ...title.marks,
+      ...(total === null ? [] : [textAt(reckoned, part(title.height, 0.78), money(total), GROUP, "end")]),
+    ]),
+    gap(mm(1.6)),
+    rule(width, "rule"),
+  ]);
+  return [
+    { block: group, again: head, withNext: true },
+    ...lines.map((line) => ({ block: lineRow(desk, columns, line), again: head })),
+  ];
+}
+
+function lineRow(desk: ShoppingDesk, columns: readonly Column[], line: Line): Block {
+  const wide = columns[1]?.width ?? mm(0);
+  const paid = columns[3]?.width ?? mm(0);
+  const count = beside(
+    [
+      tickBox(),
+      textLine(desk, weighted("bold", String(line.count)), COUNT),
+      textLine(desk, line.of, TYPE.caption),
+    ],
+    mm(2.2),
+    "middle",
+  );
+  const what = stack([
+    paragraph(desk, line.what, WHAT, wide),
+    gap(mm(1)),
+    paragraph(desk, line.size, SIZE, wide),
+  ]);
+  const reckoned =
+    line.each === null
+      ? block(mm(0), mm(0))
+      : beside(
+          [
+            ...(line.count > 1 ? [textLine(desk, timesEach(line.count, line.each), TYPE.caption)] : []),
+            textLine(desk, money(line.count * line.each), MONEY),
+          ],
+          mm(2.4),
+          "foot",
+        );
+  return tableRow(
+    columns,
+    [count, what, reckoned, line.pays ? writeLine(paid) : block(mm(0), mm(0))],
+    BETWEEN,
+  );
+}
+
+/** A line to write a sum on. */
+const writeLine = (width: Length): Block => block(width, mm(9), placed(rule(width, "thin"), mm(0), mm(8)));
+
+/** What it comes to, and the caution that saves a board. */
+function closing(desk: ShoppingDesk, total: number | null, width: Length): Block {
+  const said = textLine(desk, strong(SHOPPING.inAll), GROUP);
+  const columns = columnsOf(width);
+  const paid = columns[3]?.width ?? mm(0);
+  const right = subtract(width, add(paid, BETWEEN));
+  const sumRow =
+    total === null
+      ? []
+      : [
+          gap(mm(3)),
+          rule(width, "rule-strong"),
+          gap(mm(2)),
+          block(width, mm(9), [
+            ...placed(said, mm(0), mm(1.6)),
+            textAt(right, mm(6.4), money(total), TOTAL, "end"),
+            ...placed(rule(paid, "edge"), subtract(width, paid), mm(8)),
+          ]),
+        ];
+  return stack([...sumRow, gap(mm(3)), caution(desk, SHOPPING.caution, width)]);
+}

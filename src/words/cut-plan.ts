@@ -1,0 +1,134 @@
+import type { Size } from "../geometry/index.ts";
+import type { Length, Ruler } from "../lengths/index.ts";
+import { andList, wholeWords } from "./figures.ts";
+import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, withUnit } from "./runs.ts";
+
+/** Words that stand on every cut plan. */
+export const CUT_PLAN = {
+  paper: "CUT PLAN",
+  sheet: "sheet",
+  needs: "this plan needs",
+  longest: "longest cut",
+  unit: "unit",
+  makesVoid: "makes void",
+  first: "FIRST",
+  measure: "measure this sheet:",
+  measureOut: "measure this OUT:",
+  longSide: "long side",
+  shortSide: "short side",
+  less: "less: stop, ask for a new plan",
+  outLess: "less: stop, cut it from board",
+  fence: "fence",
+  cuts: "cuts, in this order",
+  goesIn: "goes in",
+  comesOff: "comes off",
+  legendCut: "cut",
+  legendBlank: "blank",
+  legendKeep: "keep",
+  legendWaste: "waste",
+  legendWindow: "window, cut later",
+  keep: "KEEP: to the rack",
+  keepShort: "KEEP",
+  waste: "waste",
+  toRack: "OUT to the rack",
+  noCut: "No cut: the board is the blank.",
+  layoutTells: "the layout",
+  fenceTells: "the fence",
+  outsTells: "windows that fall out",
+  small: "Blanks too small to be written in",
+  missingTells: "not in this plan",
+  notInPlan: (board: string): string => `${board === "" ? "Board" : capital(board)}: not in this plan`,
+  notInPlanLine: "These blanks cannot be cut from the sheets that there are. The rest is planned.",
+  moreMissing: (count: number): string => `And ${count} more.`,
+} as const;
+
+export const sheetTitle = (board: string, number: number, of: number): string =>
+  `${board === "" ? "Board" : capital(board)}: sheet ${number} of ${of}`;
+
+export const outsTitle = (board: string): string =>
+  `${board === "" ? "Board" : capital(board)}: windows that fall out`;
+
+/** "Eight blanks: six from the sheet, two from windows that fall out. No plan costs less." */
+export function sheetLine(fromSheet: number, fromOuts: number, proven: boolean): string {
+  const all = fromSheet + fromOuts;
+  const how =
+    fromOuts === 0
+      ? ""
+      : `: ${wholeWords(fromSheet)} from the sheet, ${wholeWords(fromOuts)} from ${fromOuts === 1 ? "a window that falls" : "windows that fall"} out`;
+  return `${capital(wholeWords(all))} blank${all === 1 ? "" : "s"}${how}.${proven ? " No plan for the whole list costs less." : ""}`;
+}
+
+export const outsLine = (blanks: number): string =>
+  `${capital(wholeWords(blanks))} blank${blanks === 1 ? "" : "s"}, each from an OUT. Cut them when their windows are cut.`;
+
+/** What the sheet is: a bought one by its nominal size, an offcut by its name. */
+export const sheetFact = (size: Size, nominal: boolean, ruler: Ruler): Phrase =>
+  nominal
+    ? runs`${sizeRuns(size, ruler, "nearest", false)}, nominal`
+    : runs`${sizeRuns(size, ruler, "nearest", false)}, from the rack`;
+
+export const needsFact = (size: Size, ruler: Ruler): Phrase =>
+  runs`${sizeRuns(size, ruler, "up", false)} at least`;
+
+export const lengthFact = (length: Length, ruler: Ruler): Phrase => withUnit(length, ruler, "up");
+
+export const orMore = (size: Size, ruler: Ruler): Phrase =>
+  runs`${sizeRuns(size, ruler, "up", false)} or more: go on`;
+
+/** Where the layout uses the whole sheet: what is cut last lies at a raw edge. */
+export const larger = "larger than nominal: cut the last of each row to size too";
+
+/** What goes in first. */
+export const theSheet = (edge: Length, ruler: Ruler): Phrase =>
+  runs`the sheet, a ${bare(edge, ruler)} edge against the fence`;
+export const theOut = (edge: Length, ruler: Ruler): Phrase =>
+  runs`the OUT, a ${bare(edge, ruler)} edge against the fence`;
+
+/** A board's size with how often it is cut or comes off. */
+export const timesOver = (size: Size, times: number, ruler: Ruler): Phrase =>
+  runs`${sizeRuns(size, ruler, "nearest", false)}${times === 1 ? "" : `${NBSP}${timesWord(times)}`}`;
+
+const timesWord = (times: number): string => (times === 2 ? "twice" : `${times}${NBSP}times`);
+
+export const blanksOff = (numbers: readonly number[]): string =>
+  `blank${numbers.length === 1 ? "" : "s"} ${numbers.join(", ")}`;
+
+export const keepOff = (all: Phrase): Phrase => runs`to keep: ${all}`;
+
+export const wasteOff = (parts: number): string =>
+  parts === 1 ? "a strip of waste" : `${wholeWords(parts)} strips of waste`;
+
+/** Several phrases parted by a mark. */
+export const joined = (all: readonly Phrase[], mark: string): Phrase =>
+  flat(all.map((phrase, index) => [index === 0 ? "" : mark, phrase]));
+
+export const fromOutOf = (blank: number): string => `from the OUT of ${blank}`;
+
+/** The caution that saves a blank from the bin. */
+export function outsAreBlanks(
+  outs: readonly { readonly host: number; readonly blanks: readonly number[] }[],
+): string {
+  const said = outs.map(({ host, blanks }, index) => {
+    const what = `${blanks.length === 1 ? "blank" : "blanks"} ${andList(blanks.map(String))}`;
+    return `${index === 0 ? "The OUT" : "that"} of ${host} is ${what}`;
+  });
+  return `${said.join(", ")}. Do not throw ${outs.length === 1 ? "it" : "them"} away.`;
+}
+
+export const pencilNumbers = "Pencil the number on each blank as it comes off, a bar under it.";
+
+/** What the other drop-outs give the rack. */
+export const outSquares = (hosts: readonly number[], size: Size, ruler: Ruler): Phrase =>
+  runs`The OUT of ${andList(hosts.map(String))} squares up to ${sizeRuns(size, ruler, "down")}: to the rack.`;
+
+export const wasteStrip = (width: Length, ruler: Ruler): Phrase => runs`waste, ${withUnit(width, ruler)}`;
+
+export const outOfTitle = (host: number, name: string): Phrase =>
+  runs`The OUT of ${strong(`${host}`)}${name === "" ? "" : `, ${name}`}`;
+
+export const needsLine = (size: Size, ruler: Ruler): Phrase =>
+  runs`It must square up to ${sizeRuns(size, ruler, "up")} at least.`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const atScale = (over: number): string => `1${NBSP}:${NBSP}${over}`;

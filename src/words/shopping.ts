@@ -1,0 +1,76 @@
+import type { Size } from "../geometry/index.ts";
+import { type Length, printLength, type Ruler } from "../lengths/index.ts";
+import { wholeWords } from "./figures.ts";
+import { NBSP, type Phrase, runs, sizeRuns, withUnit } from "./runs.ts";
+
+/** Words of the shopping list. */
+export const SHOPPING = {
+  paper: "SHOPPING LIST",
+  unit: "unit",
+  money: "money",
+  fromRackFact: "from the rack",
+  makesVoid: "makes void",
+  howMany: "how many",
+  what: "what",
+  reckoned: "reckoned",
+  paid: "paid",
+  board: "Board",
+  rack: "From the rack, nothing to pay",
+  small: "Small parts",
+  tape: "Gummed linen tape, wetted",
+  blades: "Blades for the cutter",
+  newBlade: "new blade: test cuts again",
+  pack: "pack",
+  roll: "roll",
+  inAll: "In all",
+  caution: "Board in another size or thickness: stop, change the practice, print a new plan.",
+  csv: [
+    "group",
+    "how many",
+    "of",
+    "what",
+    "width",
+    "height",
+    "at least width",
+    "at least height",
+    "each",
+    "reckoned",
+  ],
+} as const;
+
+export const shoppingTitle = (works: number): string =>
+  `${capital(wholeWords(works))} work${works === 1 ? "" : "s"}: what to buy`;
+
+export const shoppingLine = (priced: boolean, fromRack: boolean): string =>
+  `${fromRack ? "What the rack already holds is taken off. " : ""}${priced ? "Prices are yours." : "No prices are known: ask in the shop."}`;
+
+export const moneyFact = (currency: string | null): string =>
+  currency === null ? "as in the stock" : `${currency}, before tax`;
+
+export const rackFact = (sheets: number): string =>
+  `${sheets}${NBSP}${sheets === 1 ? "sheet or offcut" : "sheets and offcuts"}`;
+
+export const sheetsWord = (count: number): string => (count === 1 ? "sheet" : "sheets");
+export const packsWord = (count: number): string => (count === 1 ? SHOPPING.pack : `${SHOPPING.pack}s`);
+
+export const boardWhat = (board: string): string => (board === "" ? "Board" : capital(board));
+
+/** The size to ask for, and what it must measure so that the plan holds. */
+export const askFor = (size: Size, needs: Size, ruler: Ruler): Phrase =>
+  runs`${sizeRuns(size, ruler)}; measure it in the shop: at least ${sizeRuns(needs, ruler, "up", false)}`;
+
+export const takeOut = (name: string, size: Size, ruler: Ruler): Phrase =>
+  runs`${name === "" ? "" : `${name}: `}${sizeRuns(size, ruler)}`;
+
+/** Tape for one hinge a work, along its head. */
+export const tapeSize = (length: Length, width: Length, ruler: Ruler): Phrase =>
+  runs`${withUnit(width, ruler)} wide; for these works at least ${withUnit(length, ruler, "up")}`;
+
+/** A sum of money to the hundredth, as it stands in a column. */
+export const money = (value: number): string => value.toFixed(2);
+
+export const timesEach = (count: number, each: number): string => `${count}${NBSP}×${NBSP}${money(each)}`;
+
+export const plainLength = (length: Length, ruler: Ruler): string => printLength(length, ruler, "up");
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

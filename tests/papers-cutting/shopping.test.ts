@@ -1,0 +1,71 @@
+import { expect, test } from "vitest";
+import { inch, ZERO } from "../../src/lengths/index.ts";
+import { type ShoppingJob, shoppingList, shoppingRows } from "../../src/papers/index.ts";
+import type { CuttingJob } from "../../src/plans/index.ts";
+import { EIGHT, INCHES, METRIC, MILLIMETRES, planOf, said, typeface } from "./papers.ts";
+
+const offcut = { name: "offcut A", width: inch(14), height: inch(18), cost: 0, copies: 1, trim: ZERO };
+const withOffcut: CuttingJob = {
+  ...EIGHT,
+  sheets: [...EIGHT.sheets, offcut],
+  pieces: EIGHT.pieces.map((piece) => ({ ...piece, count: 3 })),
+};
+
+const shopping = (job: CuttingJob, more: Partial<ShoppingJob> = {}): ShoppingJob => ({
+  boards: [{ board: "4-ply white rag", job, plan: planOf(job) }],
+  works: 8,
+  tape: inch(90),
+  currency: "dollars",
+  priced: true,
+  house: { studio: "Tidewater Print Room", show: "Slack Water" },
+  planWords: { number: 3, date: "2026-11-25", makesVoid: null },
+  ruler: INCHES,
+  language: "en-US",
+  ...more,
+});
+
+const linesOf = (job: ShoppingJob): string =>
+  shoppingList(job, "letter", typeface)
+    .map((page) => said(page))
+    .join("\n");
+
+test("[SL1] sheets are counted as the plan uses them and add up to its cost", () => {
+  const plan = planOf(withOffcut);
+  const sheets = plan.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === 0);
+  const text = linesOf(shopping(withOffcut));
+  expect(text).toContain(`${sheets.length} × 11.50`);
+  expect(text).toContain(plan.cost.toFixed(2));
+  expect(text).toContain("32 × 40 in; measure it in the shop");
+});
+
+test("[SL2] what the rack gives costs nothing and stands by itself", () => {
+  const plan = planOf(withOffcut);
+  expect(plan.sheets.some(({ from }) => from.kind === "stock" && from.sheet === 1)).toBe(true);
+  expect(linesOf(shopping(withOffcut))).toMatch(/From the rack, nothing to pay[\s\S]*offcut A: 14 × 18 in/);
+  expect(linesOf(shopping(EIGHT))).not.toContain("From the rack");
+});
+
+test("[SL3] without prices no sum is printed", () => {
+  const text = linesOf(shopping(EIGHT, { priced: false }));
+  expect(text).not.toContain("In all");
+  expect(text).not.toMatch(/\d\.\d\d/);
+  expect(text).toContain("No prices are known");
+});
+
+test("[SL1] the table for the machine holds the same figures", () => {
+  const job = shopping(METRIC, { ruler: MILLIMETRES });
+  const rows = shoppingRows(job.boards, MILLIMETRES, true, null);
+  const [head, ...lines] = rows;
+  expect(head).toHaveLength(10);
+  expect(lines.every((line) => line.length === 10)).toBe(true);
+  const money = lines.map((line) => Number(line[9] === "" ? 0 : line[9])).reduce((sum, one) => sum + one, 0);
+  expect(money).toBeCloseTo(planOf(METRIC).cost, 2);
+  expect(lines[0]?.slice(0, 6)).toEqual([
+    "Board",
+    expect.any(String),
+    "815 × 1120",
+    "4-ply white rag",
+    "815 mm",
+    "1120 mm",
+  ]);
+});
