@@ -123,8 +123,16 @@ export function compositionJson(composition: Composition, language: Speech["lang
   };
 }
 
-/** One printer for each way of rounding, on one ruler. */
+/** One printer for each way of rounding, on one ruler. A composition says many of its lengths several times; each is printed once. */
 export const lengthsOn =
   (ruler: Ruler) =>
-  (rounding: Rounding) =>
-  (length: Length): LengthJson => ({ mm: toMillimetres(length), text: printLength(length, ruler, rounding) });
+  (rounding: Rounding): ((length: Length) => LengthJson) => {
+    const printed = new Map<Length, LengthJson>();
+    return (length) => {
+      const known = printed.get(length);
+      if (known !== undefined) return known;
+      const json = { mm: toMillimetres(length), text: printLength(length, ruler, rounding) };
+      printed.set(length, json);
+      return json;
+    };
+  };
