@@ -14,6 +14,7 @@ import { CLI } from "../words/cli.ts";
 import { sayCheck } from "../words/index.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
 import { PACKET, type PacketProgress } from "../words/packet.ts";
+import { sayHabits } from "../words/practice.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
 import { parseJson, readBytes, readText, Unreadable } from "./input.ts";
@@ -61,6 +62,7 @@ export async function runPacket(
   progress.done();
 
   const said = [
+    ...(made.value.prepared.usesHabits ? sayHabits(made.value.prepared.practice) : []),
     ...show.notes.map(sayListNote),
     ...(show.unknownColumns.length === 0
       ? []

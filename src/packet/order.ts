@@ -50,6 +50,8 @@ export interface Prepared {
   readonly stock: Stock;
   readonly works: readonly ComposedWork[];
   readonly problems: readonly PacketProblem[];
+  /** Whether some work leaves its outer size to the practice, which must then be named. */
+  readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
   readonly documentProblems: readonly Problem[];
 }
@@ -73,6 +75,7 @@ export function prepare(
       practice: practice.value,
       stock: stock.value,
       works,
+      usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [
         ...order.show.listProblems.map(({ row, column, found, wanted }) => ({

@@ -57,9 +57,9 @@ export function sayCheck(check: Check, { ruler, language }: Speech): string {
     case "sheet-past-board":
       return `${capital(named(check.side))}: the sheet is larger than the package by ${least(check.by)}. Take a larger board; a print is not trimmed to fit.`;
     case "sheet-turned":
-      return `The image lies skew: turn the sheet ${degrees(check.angle)} on the mount, and the image hangs level.`;
+      return `The image lies skew: turn the sheet ${degrees(check.angle, word.anticlockwise)} on the mount, and the image hangs level.`;
     case "image-skew":
-      return `The image lies ${degrees(check.angle)} skew on its sheet and stays so: the sheet's edge hangs level.`;
+      return `The image lies ${degrees(check.angle, word.anticlockwise)} skew on its sheet and stays so: the sheet's edge hangs level.`;
     case "image-hidden":
       return `The ${word.mat} hides ${percent(check.share)} of the image.`;
     case "pocket-small":
@@ -72,8 +72,8 @@ export function sayCheck(check: Check, { ruler, language }: Speech): string {
 }
 
 /** Degrees to a hundredth, with the way round in words. */
-const degrees = (angle: number): string =>
-  `${Number(Math.abs(angle).toFixed(2))}° ${angle < 0 ? "anticlockwise" : "clockwise"}`;
+const degrees = (angle: number, anticlockwise: string): string =>
+  `${Number(Math.abs(angle).toFixed(2))}° ${angle < 0 ? anticlockwise : "clockwise"}`;
 
 /** A share of an area; small ones keep a digit that says something. */
 function percent(share: number): string {
