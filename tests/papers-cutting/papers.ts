@@ -86,7 +86,7 @@ export type TextMark = Extract<Mark, { kind: "text" }>;
 export const textsOf = (page: Page): readonly TextMark[] =>
   marksOf(page).filter((mark) => mark.kind === "text");
 export const said = (page: Page): string => textsOf(page).map(wordsOf).join("\n");
-export const wordsOf = ({ runs }: { runs: readonly Run[] }): string => plainText(runs);
+const wordsOf = ({ runs }: { runs: readonly Run[] }): string => plainText(runs);
 
 /** Numbers in rings of a colour, each with its middle. */
 export function ringsOf(

@@ -101,7 +101,7 @@ function noteOf({ toRack, from }: BlankWords): string | null {
 }
 
 /** One below another, middles on one line. */
-export function centred(pieces: readonly Block[]): Block {
+function centred(pieces: readonly Block[]): Block {
   const width = pieces.reduce((most, piece) => larger(most, piece.width), ZERO);
   return stack(pieces.map((piece) => aligned(piece, width, "middle")));
 }

@@ -153,6 +153,6 @@ function leftoverOf(part: Edges, usable: Edges, least: Size | null): Leftover[] 
 }
 
 /** Whether a board is at least `least`, either way up. */
-export const holds = (board: Size, least: Size): boolean =>
+const holds = (board: Size, least: Size): boolean =>
   (board.width >= least.width && board.height >= least.height) ||
   (board.width >= least.height && board.height >= least.width);

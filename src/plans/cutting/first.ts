@@ -151,7 +151,7 @@ function rankOf(stock: Stock, opening: Way["opening"]): number {
 }
 
 /** How many of the pieces `hosts` are among those placed, whichever of their kind were left out. */
-export function sureHosts(job: WholeJob, hosts: readonly number[], placed: (kind: number) => number): number {
+function sureHosts(job: WholeJob, hosts: readonly number[], placed: (kind: number) => number): number {
   let sure = 0;
   job.kinds.forEach((kind, index) => {
     const own = kind.pieces.reduce(

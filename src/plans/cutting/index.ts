@@ -7,7 +7,6 @@ export {
   MOST_ENTRIES,
   MOST_PIECES,
   type PieceWanted,
-  requireSoundJob,
   type StockSheet,
 } from "./job.ts";
 export type {

@@ -15,16 +15,16 @@ export const AXIS = 3;
 export const PARENT = 4;
 export const FIRST = 5;
 export const NEXT = 6;
-export const PREV = 7;
+const PREV = 7;
 /** -1: a split node. */
 export const KIND = 8;
 export const ROOT = 9;
 /** Place in the list of nodes that have waste; -1: none. */
-export const WASTE_AT = 10;
+const WASTE_AT = 10;
 /** Of a root. */
 export const STOCK = 11;
 /** Of a root: place in the list of roots. */
-export const ROOT_AT = 12;
+const ROOT_AT = 12;
 const STRIDE = 13;
 
 // Cells at the head of the memory.

@@ -6,7 +6,7 @@ export const BESIDE = 0;
 /** In a strip of its own, cut off along the node's axis; the rest of the strip is waste. */
 export const STRIP = 1;
 /** The whole waste rectangle is split the other way first, then the piece cut from that shelf. */
-export const SHELF = 2;
+const SHELF = 2;
 
 /** A place for a piece: found by `seek`, taken by the forest's `insert`. */
 export interface Place {
