@@ -1,6 +1,6 @@
 import type { LiftRule, OuterRule } from "../assembly/index.ts";
 import { type Length, printExact } from "../lengths/index.ts";
-import type { Practice } from "../show/index.ts";
+import type { Practice } from "../show/practice.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 /** The habits that a list leaves open, as sentences for a terminal: what every work gets that does not ask for something else. */
