@@ -1,3 +1,5 @@
+import type { Typeface } from "../drawings/index.ts";
+import { sum, times } from "../lengths/index.ts";
 import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../drawings/writers/pdf/index.ts";
 import { benchOrder, type TableOut } from "./bench-order.ts";
 import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
@@ -5,12 +7,13 @@ import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
 import { packetLabels } from "./labels.ts";
-import { cutPlan } from "../papers/index.ts";
-import { checkListRows } from "../words/index.ts";
+import { cutPlan, type PaperSize, shoppingList, type ShoppingJob, shoppingRows } from "../papers/index.ts";
+import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
 import type { PacketFile } from "./file.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
+import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
 export interface Packet {
@@ -59,51 +62,89 @@ async function filesOf(
   const typeface = pdfTypeface();
   const size = order.paper ?? practice.paper;
   const shared = packeted(order, prepared);
-  const pdf = async (name: string, title: string, pages: Iterable<PdfPage>): Promise<PacketFile> => {
-    const options = {
+  const { titles } = PACKET;
+  /** A paper without a page is left out. */
+  const pdf = async (name: string, title: string, pages: Iterable<PdfPage>): Promise<PacketFile[]> => {
+    const bytes = await pdfBytes(pages, {
       date: new Date(`${order.date}T12:00:00Z`),
       title,
       language: practice.language,
       pictures: order.picture,
       typeface,
-    };
-    return { name, bytes: await pdfBytes(pages, options) };
+    });
+    return bytes === null ? [] : [{ name, bytes }];
   };
-  const benchSheets = benchSheetPages(works, blanks, shared, size, typeface, (done) =>
-    order.progress({ doing: "printing", done, of: works.length }),
-  );
-  const { house, plan } = shared;
-  const cutPlans = boards.flatMap(({ board, job, plan: cut, ruler }, place) => {
+  const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
+  const shopping = shoppingJob(works, boards, prepared, shared);
+  return [
+    ...(await pdf(
+      "bench-sheets.pdf",
+      titles.benchSheets,
+      benchSheetPages(works, blanks, shared, size, typeface, told),
+    )),
+    ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
+    csv("cut-plan.csv", cutTable(works, boards, blanks)),
+    ...(boards.length === 0
+      ? []
+      : [
+          ...(await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface))),
+          csv(
+            "shopping-list.csv",
+            tableOf(shoppingRows(boards, practice.ruler, shopping.priced, shopping.tape)),
+          ),
+        ]),
+    csv("bench-order.csv", benchOrder(works, blanks)),
+    ...(await pdf("labels.pdf", titles.labels, packetLabels(works, boards, blanks, shared, size, typeface))),
+    csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork), practice.language))),
+    { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },
+  ];
+}
+
+const tableOf = ([header = [], ...rows]: readonly (readonly string[])[]): TableOut => ({ header, rows });
+
+const checkListWork = (one: ComposedWork): CheckListWork => ({
+  ...workWords(one),
+  mark: String(one.row),
+  composition: one.composition,
+});
+
+function* cutPlanPages(
+  boards: readonly PlannedBoard[],
+  blanks: Blanks,
+  { house, plan: planWords, practice }: Packeted,
+  size: PaperSize,
+  typeface: Typeface,
+): Generator<PdfPage> {
+  for (const [place, { board, job, plan, ruler }] of boards.entries()) {
     const numbers = blanks.numbers[place] ?? [];
-    return cutPlan(
-      {
-        board,
-        job,
-        plan: cut,
-        numbers,
-        house,
-        planWords: plan,
-        ruler,
-        language: practice.language,
-      },
+    yield* cutPlan(
+      { board, job, plan, numbers, house, planWords, ruler, language: practice.language },
       size,
       typeface,
     );
-  });
-  const labelled = packetLabels(works, boards, blanks, shared, size, typeface);
-  const checks = checkListRows(
-    works.map((one) => ({ ...workWords(one), mark: String(one.row), composition: one.composition })),
-    practice.language,
-  );
-  return [
-    await pdf("bench-sheets.pdf", PACKET.titles.benchSheets, benchSheets),
-    ...(cutPlans.length === 0 ? [] : [await pdf("cut-plan.pdf", PACKET.titles.cutPlan, cutPlans)]),
-    csv("cut-plan.csv", cutTable(works, boards, blanks)),
-    csv("bench-order.csv", benchOrder(works, blanks)),
-    ...(labelled.length === 0 ? [] : [await pdf("labels.pdf", PACKET.titles.labels, labelled)]),
-    csv("check-list.csv", { header: checks[0] ?? [], rows: checks.slice(1) }),
-    { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },
-  ];
+  }
+}
+
+function shoppingJob(
+  works: readonly ComposedWork[],
+  boards: readonly PlannedBoard[],
+  { practice, stock }: Prepared,
+  { house, plan: planWords }: Packeted,
+): ShoppingJob {
+  const cut = works.filter(({ stopped }) => !stopped);
+  const heads = cut.map(({ composition, quantity }) => times(composition.outer.width, quantity));
+  return {
+    boards,
+    works: cut.length,
+    // Each mat is hinged to its mount along the head.
+    tape: heads.length === 0 ? null : sum(heads),
+    currency: stock.currency,
+    priced: stock.priced,
+    house,
+    planWords,
+    ruler: practice.ruler,
+    language: practice.language,
+  };
 }
 
 /** What the bench sheets of this order share. */
@@ -114,10 +155,18 @@ export const packeted = (order: PacketOrder, { practice }: Prepared): Packeted =
   hasPicture: (address) => order.picture(address) !== undefined,
 });
 
-async function pdfBytes(pages: Iterable<PdfPage>, options: PdfOptions): Promise<Uint8Array> {
+/** A whole file of pages, or null where there is none to write. */
+async function pdfBytes(pages: Iterable<PdfPage>, options: PdfOptions): Promise<Uint8Array | null> {
+  let written = 0;
+  function* counted(): Generator<PdfPage> {
+    for (const page of pages) {
+      written += 1;
+      yield page;
+    }
+  }
   const chunks: Uint8Array[] = [];
-  await streamPdf(pages, options, (chunk) => chunks.push(chunk));
-  return Buffer.concat(chunks);
+  await streamPdf(counted(), options, (chunk) => chunks.push(chunk));
+  return written === 0 ? null : Buffer.concat(chunks);
 }
 
 /** For spreadsheets: with a byte-order mark, or some of them would garble every name that is not plain English. */
