@@ -2,6 +2,7 @@
 import { Command, CommanderError } from "commander";
 import {
   composeDocument,
+  cutDocument,
   jsonSchemaOf,
   practiceDocument,
   showDocument,
@@ -20,6 +21,7 @@ const SCHEMAS = {
   show: showDocument,
   practice: practiceDocument,
   stock: stockDocument,
+  cut: cutDocument,
 } as const;
 
 /** The program: arguments in, one call, an exit status out. Standard output holds results only. */

@@ -22,5 +22,6 @@ export {
   type ShowRead,
   type ShowResult,
 } from "./read-show.ts";
+export { cutDocument } from "./cut-schema.ts";
 export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";

@@ -184,6 +184,5 @@ export type StockDocument = z.infer<typeof stockDocument>;
 export type ShowDocument = z.infer<typeof showDocument>;
 
 /** The JSON Schema of a document, made from the code that validates it. */
-export const jsonSchemaOf = (
-  schema: typeof composeDocument | typeof showDocument | typeof practiceDocument | typeof stockDocument,
-): object => z.toJSONSchema(schema, { target: "draft-2020-12" });
+export const jsonSchemaOf = (schema: z.ZodMiniType): object =>
+  z.toJSONSchema(schema, { target: "draft-2020-12" });

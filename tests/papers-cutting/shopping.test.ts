@@ -12,7 +12,7 @@ const withOffcut: CuttingJob = {
 };
 
 const shopping = (job: CuttingJob, more: Partial<ShoppingJob> = {}): ShoppingJob => ({
-  boards: [{ board: "4-ply white rag", job, plan: planOf(job) }],
+  boards: [{ board: "4-ply white rag", job, plan: planOf(job), ruler: more.ruler ?? INCHES }],
   works: 8,
   tape: inch(90),
   currency: "dollars",
@@ -68,4 +68,12 @@ test("[SL1] the table for the machine holds the same figures", () => {
     "815 mm",
     "1120 mm",
   ]);
+});
+
+test("[SL1] a board of another unit is asked for on its own ruler", () => {
+  const [board] = shopping(METRIC, { ruler: MILLIMETRES }).boards;
+  if (board === undefined) throw new Error("no board");
+  const text = linesOf({ ...shopping(EIGHT), boards: [...shopping(EIGHT).boards, board] });
+  expect(text).toContain("32 × 40 in");
+  expect(text).toContain("815 × 1120 mm");
 });

@@ -8,11 +8,14 @@ export interface BoardToBuy {
   readonly board: string;
   readonly job: CuttingJob;
   readonly plan: CuttingPlan;
+  /** What its sheets are measured on. */
+  readonly ruler: Ruler;
 }
 
 /** Sheets of one size of one board. */
 export interface SheetsToGet {
   readonly board: string;
+  readonly ruler: Ruler;
   readonly name: string;
   readonly count: number;
   readonly size: Size;
@@ -26,7 +29,7 @@ export interface SheetsToGet {
 
 /** What the plans use, board by board in their order, the stock's own order within. */
 export function sheetsToGet(boards: readonly BoardToBuy[]): readonly SheetsToGet[] {
-  return boards.flatMap(({ board, job, plan }) =>
+  return boards.flatMap(({ board, job, plan, ruler }) =>
     job.sheets.flatMap((sheet, index): SheetsToGet[] => {
       const used = plan.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === index);
       const [first] = used;
@@ -41,6 +44,7 @@ export function sheetsToGet(boards: readonly BoardToBuy[]): readonly SheetsToGet
       return [
         {
           board,
+          ruler,
           name: sheet.name,
           count: used.length,
           size: { width: sheet.width, height: sheet.height },
@@ -64,7 +68,10 @@ export function shoppingRows(
   tape: Length | null,
 ): readonly (readonly string[])[] {
   const sheets = sheetsToGet(boards);
-  const size = ({ width, height }: Size): string[] => [plainLength(width, ruler), plainLength(height, ruler)];
+  const size = ({ width, height }: Size, on: Ruler): string[] => [
+    plainLength(width, on),
+    plainLength(height, on),
+  ];
   return [
     SHOPPING.csv,
     ...sheets.map((one) => [
@@ -72,8 +79,8 @@ export function shoppingRows(
       String(one.count),
       one.name,
       boardWhat(one.board),
-      ...size(one.size),
-      ...size(one.needs),
+      ...size(one.size, one.ruler),
+      ...size(one.needs, one.ruler),
       ...(priced && !one.fromRack ? [money(one.each), money(one.each * one.count)] : ["", ""]),
     ]),
     ...(tape === null

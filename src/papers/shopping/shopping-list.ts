@@ -168,7 +168,7 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
     count: one.count,
     of: sheetsWord(one.count),
     what: boardWhat(one.board),
-    size: one.fromRack ? takeOut(one.name, one.size, ruler) : askFor(one.size, one.needs, ruler),
+    size: one.fromRack ? takeOut(one.name, one.size, one.ruler) : askFor(one.size, one.needs, one.ruler),
     each: priced && !one.fromRack ? one.each : null,
     pays: !one.fromRack,
   });
