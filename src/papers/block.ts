@@ -20,7 +20,7 @@ export const block = (width: Length, height: Length, marks: readonly Mark[] = []
 export const gap = (height: Length): Block => block(ZERO, height);
 
 /** The same marks further right by `by.x` and down by `by.y`. */
-export function shifted(marks: readonly Mark[], by: Point): readonly Mark[] {
+function shifted(marks: readonly Mark[], by: Point): readonly Mark[] {
   if (by.x === 0 && by.y === 0) return marks;
   const move = ({ x, y }: Point): Point => ({ x: add(x, by.x), y: add(y, by.y) });
   return marks.map((mark): Mark => {
@@ -96,17 +96,6 @@ export function aligned(piece: Block, width: Length, align: Align): Block {
   const x = align === "start" ? ZERO : align === "end" ? spare : part(spare, 0.5);
   return block(width, piece.height, placed(piece, x, ZERO));
 }
-
-/** A piece in a higher room, its head at the top. */
-export const inHeight = (piece: Block, height: Length): Block => block(piece.width, height, piece.marks);
-
-/** Pieces laid over one another, corners together. */
-export const over = (pieces: readonly Block[]): Block =>
-  block(
-    pieces.reduce((width, piece) => larger(width, piece.width), ZERO),
-    pieces.reduce((height, piece) => larger(height, piece.height), ZERO),
-    pieces.flatMap((piece) => piece.marks),
-  );
 
 /** A piece moved in from the left. */
 export const indented = (piece: Block, by: Length): Block =>

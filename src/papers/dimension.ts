@@ -10,8 +10,8 @@ const OUTSIDE_TAIL = mm(4.2);
 export const tailOf = (from: Length, to: Length): Length =>
   absolute(subtract(to, from)) >= ARROWS_OUTSIDE ? ZERO : OUTSIDE_TAIL;
 /** Extension lines start 0.8 off the outline and end 1.3 past the dimension line. */
-export const EXTENSION_OFF = mm(0.8);
-export const EXTENSION_PAST = mm(1.3);
+const EXTENSION_OFF = mm(0.8);
+const EXTENSION_PAST = mm(1.3);
 
 /**
  * A dimension line between two places on one axis, at `level` on the other: thin, with filled heads

@@ -24,7 +24,7 @@ export interface Body {
 }
 
 /** The head line with its strong rule; bodies start below it. */
-export const HEAD_LINE = mm(7.6);
+const HEAD_LINE = mm(7.6);
 
 /** How high a body may be on a paper. */
 export const bodyHeight = (paper: Paper): Length => subtract(paper.content.height, HEAD_LINE);
@@ -90,7 +90,7 @@ const LONG_INCH = inch(6);
  * Two bars that meet at 0 in the lower left corner, millimetres inside and inches outside, on both
  * axes, since a printer may stretch only one. Lengths on it are true: 150 mm and 6 in.
  */
-export function cornerRule(desk: Desk): readonly Mark[] {
+function cornerRule(desk: Desk): readonly Mark[] {
   const { paper } = desk;
   const origin = { x: RULE_LEFT, y: subtract(paper.height, RULE_FOOT) };
   const end = LONG_INCH;

@@ -1,4 +1,4 @@
-import type { Box, Point } from "../geometry/index.ts";
+import type { Box } from "../geometry/index.ts";
 import { add, fromReal, type Length, mm, subtract, TICKS_PER_INCH } from "../lengths/index.ts";
 import type { Drawing, Typeface } from "../drawings/index.ts";
 
@@ -59,5 +59,3 @@ export const points = (value: number): Length => fromReal((value * TICKS_PER_INC
 
 /** A share of a length, to the nearest tick. */
 export const part = (of: Length, share: number): Length => fromReal(of * share, "nearest");
-
-export const at = (x: Length, y: Length): Point => ({ x, y });

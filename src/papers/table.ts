@@ -35,7 +35,7 @@ export interface RowStyle {
   readonly line: LineKind | null;
 }
 
-export const ROW: RowStyle = { above: mm(1.6), below: mm(1.6), line: "rule-thin" };
+const ROW: RowStyle = { above: mm(1.6), below: mm(1.6), line: "rule-thin" };
 
 /** One row: a cell for each column, their middles on one line, a rule below. */
 export function tableRow(

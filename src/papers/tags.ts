@@ -2,7 +2,7 @@ import type { Mark } from "../drawings/index.ts";
 import { add, fromReal, type Length, larger, mm, subtract, sum, times, ZERO } from "../lengths/index.ts";
 import { EVERY_PAPER } from "../words/papers.ts";
 import type { Phrase } from "../words/runs.ts";
-import { type Block, beside, block, cornersOf, gap, placed } from "./block.ts";
+import { type Block, beside, block, cornersOf, placed } from "./block.ts";
 import { type Desk, part, points } from "./paper.ts";
 import { paragraph, textAt, widthOf } from "./text.ts";
 import { TYPE, type TextStyle } from "./type.ts";
@@ -224,6 +224,3 @@ export function facts(desk: Desk, all: readonly Fact[], width: Length): Block {
   );
   return block(width, larger(spread.height, mm(9.6)), spread.marks);
 }
-
-/** Air of a height, for stacks. */
-export const air = gap;

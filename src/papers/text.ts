@@ -1,5 +1,5 @@
 import { FRACTION_DOWN, FRACTION_UP, type Mark, type Run, setRun, widthOfRuns } from "../drawings/index.ts";
-import { add, type Length, larger, subtract, sum, ZERO } from "../lengths/index.ts";
+import { add, type Length, larger, sum, ZERO } from "../lengths/index.ts";
 import { flat, type Phrase } from "../words/runs.ts";
 import { type Align, type Block, block } from "./block.ts";
 import { type Desk, part } from "./paper.ts";
@@ -11,7 +11,7 @@ const LETTER_DOWN = 0.24;
 const DIGIT_UP = 0.66;
 
 /** Figures of a sentence in the sizes that a style gives them. */
-export function sized(phrase: Phrase, style: TextStyle): readonly Run[] {
+function sized(phrase: Phrase, style: TextStyle): readonly Run[] {
   const { figures } = style;
   return flat(phrase).map((run) =>
     run.kind === "text" || run.size !== undefined || figures === undefined
@@ -213,9 +213,3 @@ export function shortened(desk: Desk, text: string, style: TextStyle, width: Len
     letters = letters.slice(0, -1);
   return `${letters.join("")}…`;
 }
-
-/** A block's baseline for a single line set in a style: used to stand things beside it. */
-export const capHeight = (style: TextStyle): Length => part(style.size, DIGIT_UP);
-
-/** What a block leaves of a width. */
-export const rest = (width: Length, ...taken: readonly Length[]): Length => subtract(width, sum(taken));

@@ -4,7 +4,7 @@ import type { Speech } from "./checks.ts";
 import { type Phrase, runs, sizeRuns, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
-const named = (sheet: string | null): string => (sheet === null ? "The first sheet" : `Sheet ${sheet}`);
+const named = (sheet: string | null): string => (sheet === null ? "the first sheet" : `sheet ${sheet}`);
 
 /**
  * A check as a caution on a paper, at the step where the hand meets it: the act first, at most twelve
@@ -29,7 +29,7 @@ export function cautionWords(check: Check, { ruler, language }: Speech): Phrase 
     case "reveal-gone":
       return "Ask for a wider strip of the lower one.";
     case "reveal-off":
-      return runs`Look again: the strip was asked ${withUnit(check.asked, ruler)}, it comes out at ${withUnit(check.cut, ruler)}.`;
+      return runs`The strip comes out at ${withUnit(check.cut, ruler)}, not ${withUnit(check.asked, ruler)}.`;
     case "no-size":
       return runs`Take a board of at least ${sizeRuns(check, ruler, "up")}, or narrow the borders.`;
     case "sheet-past-board":
@@ -41,11 +41,11 @@ export function cautionWords(check: Check, { ruler, language }: Speech): Phrase 
     case "image-hidden":
       return `The ${mat} hides a part of the image.`;
     case "pocket-small":
-      return runs`No pockets: hidden only up to ${withUnit(check.leg, ruler, "down")}. Hinge it at the head.`;
+      return runs`Pockets show past ${withUnit(check.leg, ruler, "down")}. Hinge it at the head.`;
     case "holding-shows":
       return `Hinge it from behind: ${check.holding === "pockets" ? "corner pockets" : "edge strips"} would show.`;
     case "edition-outlier":
-      return runs`Measure again: ${named(check.sheet)} has ${check.part === "sheet" ? "its own" : "an image"} ${check.direction} of ${withUnit(check.size, ruler)}, the others ${withUnit(check.median, ruler)}.`;
+      return runs`Measure ${named(check.sheet)} again. Its ${check.part} is ${withUnit(check.size, ruler)} ${check.direction === "width" ? "wide" : "high"}, the others ${withUnit(check.median, ruler)}.`;
   }
 }
 

@@ -74,30 +74,12 @@ export function figureWords(figure: Figure): string {
   return `${sign}${figure.whole === "" ? fraction : `${wholeWords(Number(figure.whole))} and ${fraction}`}`;
 }
 
-const ORDINALS = [
-  "first",
-  "second",
-  "third",
-  "fourth",
-  "fifth",
-  "sixth",
-  "seventh",
-  "eighth",
-  "ninth",
-  "tenth",
-  "eleventh",
-  "twelfth",
-];
-
 /** `1st`, `2nd`, `11th`, `22nd`. */
 export function ordinal(number: number): string {
   const teen = Math.floor((number % 100) / 10) === 1;
   const end = teen ? "th" : (["th", "st", "nd", "rd"][number % 10] ?? "th");
   return `${number}${end}`;
 }
-
-/** "first" to "twelfth", then `13th`. */
-export const ordinalWord = (number: number): string => ORDINALS[number - 1] ?? ordinal(number);
 
 /** "an" before a figure that is said with a vowel first: eight, eleven, eighteen, eighty …; otherwise "a". */
 export function articleOf(figure: Figure): "a" | "an" {

@@ -5,7 +5,7 @@ export { type Language, VOCABULARY, type Vocabulary } from "./vocabulary.ts";
 export { briefRuns, briefText } from "./brief.ts";
 export { CHECK_LIST_HEAD, type CheckListWork, checkListRows } from "./check-list.ts";
 export { dateWords, shortDate } from "./dates.ts";
-export { articleOf, figureWords, ordinal, ordinalWord, wholeWords } from "./figures.ts";
+export { articleOf, figureWords, ordinal, wholeWords } from "./figures.ts";
 export {
   bare,
   count,

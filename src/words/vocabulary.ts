@@ -1,6 +1,5 @@
 /** The languages that papers, page and command line speak. */
-export const LANGUAGES = ["en-US", "en-GB"] as const;
-export type Language = (typeof LANGUAGES)[number];
+export type Language = "en-US" | "en-GB";
 
 /** The words of the trade that differ between the two. Everything else is said one way. */
 export interface Vocabulary {
@@ -14,6 +13,7 @@ export interface Vocabulary {
   readonly rabbet: string;
   readonly moulding: string;
   readonly colour: string;
+  readonly anticlockwise: string;
 }
 
 /** The words of each language. */
@@ -27,6 +27,7 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     rabbet: "rabbet",
     moulding: "molding",
     colour: "color",
+    anticlockwise: "counterclockwise",
   },
   "en-GB": {
     language: "en-GB",
@@ -37,5 +38,6 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     rabbet: "rebate",
     moulding: "moulding",
     colour: "colour",
+    anticlockwise: "anticlockwise",
   },
 };

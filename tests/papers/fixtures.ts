@@ -1,28 +1,43 @@
-import { compose, type Design } from "../../src/assembly/index.ts";
+import { compose, type Design, type Print } from "../../src/assembly/index.ts";
 import { inch, mm, ZERO } from "../../src/lengths/index.ts";
 import type { BenchSheetJob } from "../../src/papers/index.ts";
+
+/** A sheet whose image lies nearer its head and left. */
+export const INCH_PRINT: Print = {
+  sheet: { width: inch(9), height: inch(95, 8) },
+  image: { left: inch(3, 4), top: inch(5, 8), width: inch(29, 4), height: inch(41, 4) },
+  outline: null,
+  sheetOutline: null,
+  angle: 0,
+  level: "image",
+  thickness: mm(0.3),
+  sure: ZERO,
+  edition: [],
+};
+
+/** A sheet with a wide foot. */
+export const METRIC_PRINT: Print = {
+  sheet: { width: mm(330), height: mm(430) },
+  image: { left: mm(20), top: mm(26), width: mm(287), height: mm(371) },
+  outline: null,
+  sheetOutline: null,
+  angle: 0,
+  level: "image",
+  thickness: mm(0.3),
+  sure: ZERO,
+  edition: [],
+};
 
 /** A platinum print on an 11 by 14 board: one mat, equal sides, pockets. */
 export const INCH_DESIGN: Design = {
   ruler: { unit: "in", graduation: inch(1, 16) },
-  print: {
-    sheet: { width: inch(9), height: inch(95, 8) },
-    image: { left: inch(3, 4), top: inch(5, 8), width: inch(29, 4), height: inch(41, 4) },
-    outline: null,
-    sheetOutline: null,
-    angle: 0,
-    level: "image",
-    thickness: mm(0.3),
-    sure: ZERO,
-    edition: [],
-  },
+  print: INCH_PRINT,
   window: { show: "overlap", overlap: inch(1, 8) },
   hold: inch(1, 8),
   play: inch(1, 16),
   outer: { kind: "size", width: inch(11), height: inch(14) },
   lift: { rule: "fixed", by: inch(1, 4) },
   holding: "pockets",
-  mount: "4-ply white rag",
   mount: "4-ply white rag",
   mats: [{ thickness: inch(1, 16), bevel: 45, reveal: ZERO, board: "4-ply white rag" }],
   leastBorder: inch(1),
@@ -35,17 +50,7 @@ export const INCH_DESIGN: Design = {
 export const METRIC_DESIGN: Design = {
   ...INCH_DESIGN,
   ruler: { unit: "mm", graduation: mm(1) },
-  print: {
-    sheet: { width: mm(330), height: mm(430) },
-    image: { left: mm(20), top: mm(26), width: mm(287), height: mm(371) },
-    outline: null,
-    sheetOutline: null,
-    angle: 0,
-    level: "image",
-    thickness: mm(0.3),
-    sure: ZERO,
-    edition: [],
-  },
+  print: METRIC_PRINT,
   window: { show: "overlap", overlap: mm(3) },
   hold: mm(3),
   play: mm(1.5),

@@ -148,7 +148,7 @@ function windowMarks(
       to: { x: centre, y: add(footOf(box), mm(3)) },
       line: "centre",
     },
-    ...outField(desk, mat, fate, window),
+    ...outField(desk, mat, fate, window, over),
   ];
 }
 

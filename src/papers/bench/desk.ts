@@ -1,7 +1,6 @@
 import type { Hand, Stop } from "../../assembly/index.ts";
 import type { Side } from "../../geometry/index.ts";
 import {
-  add,
   fromReal,
   type Length,
   smaller,
@@ -10,7 +9,6 @@ import {
   ticks,
   TICKS_PER_INCH,
   TICKS_PER_MILLIMETRE,
-  ZERO,
 } from "../../lengths/index.ts";
 import type { Speech } from "../../words/index.ts";
 import type { BenchSheetJob } from "../job.ts";
@@ -76,8 +74,6 @@ export const roundLength = (desk: BenchDesk, sixteenths: number, millimetres: nu
 /** Whether every length is a whole number of the ruler's marks, so that a printed sum of them is true. */
 export const onTheMarks = (desk: BenchDesk, ...lengths: readonly Length[]): boolean =>
   lengths.every((length) => length % desk.speech.ruler.graduation === 0);
-
-export const total = (lengths: readonly Length[]): Length => lengths.reduce(add, ZERO);
 
 /** Finer than borders are marked: for what is measured on scrap or read off a scale. */
 export const fineRuler = (desk: BenchDesk): Ruler => {

@@ -17,10 +17,10 @@ import { BENCH_SHEET, CORNER_WORDS } from "../../words/bench-sheet.ts";
 import { bare, flat, NBSP, weighted } from "../../words/index.ts";
 import { type Block, block, cornersOf, gap, placed, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
-import { headArrow, ruledHead, tickLine } from "../tags.ts";
+import { headArrow, tickLine } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { hiddenPocket } from "./acts.ts";
+import { hiddenPocket } from "./print-acts.ts";
 import { type BenchDesk, drawn, fittingScale, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
 
@@ -66,7 +66,7 @@ export function layingPanel(desk: BenchDesk, print: PlacedPrint, width: Length, 
 export const LEAST_LAYING = mm(35);
 
 /** Four corners to tick, two and two; of a float its four edges. */
-export function cornerTicks(desk: BenchDesk, float: boolean, width: Length): Block {
+function cornerTicks(desk: BenchDesk, float: boolean, width: Length): Block {
   const half = part(width, 0.5);
   const line = paragraph(
     desk,
@@ -229,28 +229,4 @@ function leastBar(
     y: add(point?.y ?? ZERO, dy),
   });
   return { kind: "line", from: moved(from), to: moved(to), line: "heavy" };
-}
-
-/** The largest pocket that stays hidden, corner by corner, rounded down. */
-export function pocketsPanel(desk: BenchDesk, print: PlacedPrint, width: Length): Block {
-  const half = part(width, 0.5);
-  const style: TextStyle = { ...TYPE.line, figures: { whole: points(15), stacked: points(17) } };
-  const row = mm(8.6);
-  const cells = CORNERS.map((corner) =>
-    flat([
-      bare(print.pockets[corner], desk.speech.ruler, "down"),
-      `${NBSP}${desk.speech.ruler.unit}${NBSP} ${CORNER_WORDS[corner]}`,
-    ]),
-  );
-  return stack([
-    ruledHead(desk, BENCH_SHEET.pocketsHidden, width),
-    gap(mm(0.6)),
-    block(
-      width,
-      add(row, row),
-      cells.map((cell, index) =>
-        textAt(index % 2 === 0 ? ZERO : half, index < 2 ? mm(6.2) : add(row, mm(6.2)), cell, style),
-      ),
-    ),
-  ]);
 }

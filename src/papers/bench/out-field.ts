@@ -2,14 +2,15 @@ import type { ComposedMat } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
 import { FRACTION_UP } from "../../drawings/index.ts";
 import type { Box, Size } from "../../geometry/index.ts";
-import { add, larger, mm, subtract, ZERO } from "../../lengths/index.ts";
+import { add, larger, type Length, mm, smaller, subtract, ZERO } from "../../lengths/index.ts";
 import { type Phrase, sizeRuns } from "../../words/index.ts";
 import { EVERY_PAPER } from "../../words/papers.ts";
 import { type Block, block, cornersOf, placed } from "../block.ts";
+import { tailOf } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import type { BenchDesk } from "./desk.ts";
+import { type BenchDesk, drawn } from "./desk.ts";
 
 /** Size of OUT and how many lines stand in the field, from the best down: its size is kept as long as it can be. */
 const FIELDS: readonly (readonly [size: number, lines: number])[] = [
@@ -24,9 +25,22 @@ const FIELDS: readonly (readonly [size: number, lines: number])[] = [
   [12, 1],
 ];
 
+/** Room left between the field and two cuts: more where a narrow border's arrow reaches in. */
+const clear = (a: Length, b: Length, over: number): Length =>
+  tailOf(ZERO, drawn(smaller(a, b), over)) > 0 ? mm(8.8) : mm(4.4);
+
 /** OUT, its size and what becomes of it, in a clear field that never reaches the window's outline. */
-export function outField(desk: BenchDesk, { back }: ComposedMat, fate: string, window: Box): readonly Mark[] {
-  const most = { width: subtract(window.width, mm(8.8)), height: subtract(window.height, mm(8.8)) };
+export function outField(
+  desk: BenchDesk,
+  { back, borders }: ComposedMat,
+  fate: string,
+  window: Box,
+  over: number,
+): readonly Mark[] {
+  const most = {
+    width: subtract(window.width, clear(borders.left, borders.right, over)),
+    height: subtract(window.height, clear(borders.head, borders.foot, over)),
+  };
   const field = firstFitting(desk, back, fate, most);
   if (field === undefined) return [];
   return placed(

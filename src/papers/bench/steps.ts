@@ -3,7 +3,7 @@ import { type Block, gap, indented, stack } from "../block.ts";
 import type { Flowing } from "../table.ts";
 import { caution, ruledHead, TICK, TICK_GAP, tickLine } from "../tags.ts";
 import { TYPE } from "../type.ts";
-import type { Act } from "./acts.ts";
+import type { Act } from "./act.ts";
 import type { BenchDesk } from "./desk.ts";
 
 export const STEPS_WIDTH = mm(107);

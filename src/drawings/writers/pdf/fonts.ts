@@ -20,7 +20,7 @@ export interface EmbeddedFont {
 }
 
 /** All in thousandths of the em. `advanceWidth` is the glyph's own, `xAdvance` the kerned one. */
-export interface GlyphPosition {
+interface GlyphPosition {
   readonly xAdvance: number;
   readonly xOffset: number;
   readonly yOffset: number;

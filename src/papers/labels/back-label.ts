@@ -1,0 +1,97 @@
+import { add, type Length, larger, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { dateWords, type Phrase, type Speech } from "../../words/index.ts";
+import {
+  closedWords,
+  heldWords,
+  LABELS,
+  makerLine,
+  releaseWords,
+  sizesLine,
+  touchesWords,
+} from "../../words/labels.ts";
+import { EVERY_PAPER } from "../../words/papers.ts";
+import { aligned, type Block, beside, block, gap, placed, rule, stack } from "../block.ts";
+import { type Desk, part, points } from "../paper.ts";
+import { headArrow } from "../tags.ts";
+import { brokenLines, paragraph, shortened, textAt } from "../text.ts";
+import { TYPE, type TextStyle } from "../type.ts";
+import type { LabelledWork, LabelsJob } from "./job.ts";
+import { PADDING } from "./sheet.ts";
+
+const TITLES: readonly TextStyle[] = [19, 17, 15, 13].map((size) => ({
+  size: points(size),
+  weight: "semibold",
+  leading: points(size * 1.18),
+}));
+const BODY: TextStyle = {
+  size: points(11.5),
+  weight: "regular",
+  leading: points(15),
+  figures: { whole: points(14), stacked: points(15) },
+};
+
+/** The whole title, at the largest size at which it keeps to a few lines: this is where it is never cut. */
+function wholeTitle(desk: Desk, title: string, width: Length): Block {
+  const style =
+    TITLES.find((each) => brokenLines(desk, title, each, width).length <= 3) ?? TITLES.at(-1) ?? TYPE.title;
+  return paragraph(desk, title, style, width);
+}
+
+/** Which way up, what it is, what touches it, how it is held and how it is released, when it was closed. */
+export function backLabel(
+  desk: Desk,
+  own: LabelledWork,
+  { plan, house, language }: LabelsJob,
+  width: Length,
+  height: Length,
+): Block {
+  const inner = subtract(width, times(PADDING, 2));
+  const { design, outer } = own.composition;
+  const speech: Speech = { ruler: design.ruler, language };
+  const up = beside(
+    [headArrow(desk, mm(6)), paragraph(desk, EVERY_PAPER.thisWayUp, TYPE.line, mm(30))],
+    mm(2),
+    "foot",
+  );
+  const section = (name: string, words: Phrase): readonly Block[] => [
+    gap(mm(3.6)),
+    paragraph(desk, name, { ...BODY, weight: "bold" }, inner),
+    gap(mm(1)),
+    paragraph(desk, words, BODY, inner),
+  ];
+  const line = (text: string): readonly Block[] =>
+    text === "" ? [] : [gap(mm(1.6)), paragraph(desk, text, BODY, inner)];
+  const { work } = own;
+  const text = stack([
+    aligned(up, inner, "middle"),
+    gap(mm(4)),
+    wholeTitle(desk, work.title, inner),
+    ...line(makerLine(work.maker, work.year)),
+    ...line([work.process, work.edition].filter((word) => word !== "").join(", ")),
+    gap(mm(1.6)),
+    paragraph(desk, sizesLine(design.print?.sheet ?? null, outer, speech), BODY, inner),
+    gap(mm(2.4)),
+    rule(inner, "rule-thin"),
+    ...section(LABELS.touches, touchesWords(design, speech)),
+    ...section(LABELS.held, heldWords(design, speech)),
+    ...section(LABELS.release, releaseWords(design, speech)),
+  ]);
+  const footHeight = mm(11);
+  const foot = block(inner, footHeight, [
+    ...rule(inner, "rule-thin").marks,
+    textAt(ZERO, mm(6.4), own.mark, { ...TYPE.head, weight: "bold" }),
+    textAt(inner, mm(4.4), closedWords(dateWords(plan.date), plan.number), TYPE.caption, "end"),
+    textAt(
+      inner,
+      mm(8.6),
+      shortened(desk, house.studio, TYPE.caption, part(inner, 0.6)),
+      TYPE.caption,
+      "end",
+    ),
+  ]);
+  const footTop = larger(subtract(height, add(footHeight, mm(1.5))), sum([text.height, mm(6)]));
+  return block(width, larger(height, add(footTop, footHeight)), [
+    ...placed(text, PADDING, mm(4)),
+    ...placed(foot, PADDING, footTop),
+  ]);
+}

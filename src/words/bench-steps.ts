@@ -1,0 +1,154 @@
+import type { Holding } from "../assembly/index.ts";
+import type { Run } from "../drawings/index.ts";
+import type { Size } from "../geometry/index.ts";
+import type { Length, Ruler } from "../lengths/index.ts";
+import type { Speech } from "./checks.ts";
+import { andList, wholeWords } from "./figures.ts";
+import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, withUnit } from "./runs.ts";
+import { VOCABULARY } from "./vocabulary.ts";
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Everything that must lie at hand before the first mark. */
+export function onTheBench(
+  boards: {
+    readonly mats: number;
+    readonly size: Size;
+    readonly numbers: readonly number[];
+    /** What the print is mounted on; null where there is no print. */
+    readonly mount: string | null;
+  },
+  holding: Holding | null,
+  { ruler, language }: Speech,
+): Phrase {
+  const word = VOCABULARY[language];
+  const named =
+    boards.numbers.length === 0
+      ? `${wholeWords(boards.mats)} ${boards.mats === 1 ? word.mat : word.mats}`
+      : `blank${boards.numbers.length === 1 ? "" : "s"} ${andList(boards.numbers.map(String))}`;
+  const held: Readonly<Record<Holding, string>> = {
+    pockets: "four pockets, ",
+    hinges: "tissue hinges, paste, blotters, ",
+    strips: "edge strips, ",
+  };
+  const things = holding === null ? "" : `${held[holding]}linen tape, a weight, `;
+  const mount =
+    boards.mount === null ? "" : ` and a ${word.mount}${boards.mount === "" ? "" : ` of ${boards.mount}`}`;
+  return runs`${named}${mount}, ${sizeRuns(boards.size, ruler)}; ${things}a fresh blade, a hard pencil, scrap.`;
+}
+
+/** Squareness before anything else. `apart` is what two diagonals may differ by. */
+export const blankStep = (
+  boards: number,
+  size: Size,
+  diagonal: Length,
+  apart: Length,
+  { ruler }: Speech,
+): Phrase =>
+  runs`${boards === 1 ? "Blank" : `${capital(wholeWords(boards))} blanks`} ${sizeRuns(size, ruler)}, both diagonals ${withUnit(diagonal, ruler)}. More than ${withUnit(apart, ruler)} apart: mark from the head and one side only.`;
+
+/** Turn, mark, and the proof of the marks, in the order in which they lie on the back. */
+export function markStep(
+  wider: { readonly border: Length; readonly hand: "left" | "right" } | null,
+  sums: Phrase | null,
+  again: boolean,
+  { ruler }: Speech,
+): Phrase {
+  const turn = again ? "Mark four lines" : "Turn. Mark four lines";
+  const side =
+    wider === null
+      ? ""
+      : runs`; the wider side, ${bare(wider.border, ruler)}, is at your ${strong(wider.hand.toUpperCase())}`;
+  const proof = sums === null ? "" : runs` Add up what you marked: ${sums}.`;
+  return runs`${turn}${side}.${proof}`;
+}
+
+/** One sum that proves the marks: every figure on it is a whole number of the ruler's marks. */
+export const proofSum = (parts: readonly Length[], total: Length, ruler: Ruler): readonly Run[] =>
+  flat([
+    parts.map((length, index) => [index === 0 ? "" : `${NBSP}+${NBSP}`, bare(length, ruler)]),
+    `${NBSP}=${NBSP}`,
+    bare(total, ruler),
+  ]);
+
+export const cutsStep = (from: number, to: number): Phrase =>
+  from === to ? `Cut ${from}.` : `Cuts ${from} to ${to}.`;
+
+export const layLowerBlank = (fromTop: number, { language }: Speech): string => {
+  const { mat } = VOCABULARY[language];
+  return `Lay the next blank face down on the ${fromTop === 1 ? `top ${mat}` : `last ${mat}`}’s back, heads together, edges flush. Tape the edges.`;
+};
+
+/** What a drop-out that becomes a blank squares up to; `of` names the mat where there are several. */
+export const outSquares = (of: string | null, size: Size, { ruler }: Speech): Phrase =>
+  runs`${outOf(of)} squares up to ${sizeRuns(size, ruler, "down")}.`;
+
+/** The drop-outs that are stock from now on, the upper mat's first. */
+export function outsToRack(sizes: readonly Size[], all: boolean, { ruler }: Speech): Phrase {
+  const [only] = sizes;
+  if (sizes.length === 1 && only !== undefined) {
+    return runs`${all ? "OUT" : "The other OUT"} squares up to ${sizeRuns(only, ruler, "down")}: to the rack.`;
+  }
+  const listed = sizes.map((size, index) => [
+    index === 0 ? "" : index === sizes.length - 1 ? " and " : ", ",
+    sizeRuns(size, ruler, "down"),
+  ]);
+  return runs`${all ? "The OUTs square" : "The other OUTs square"} up to ${listed}: to the rack.`;
+}
+
+export const outIsBlank = (of: string | null, blank: number): string =>
+  `${of === null ? "This OUT" : outOf(of)} is blank ${blank}. Do not throw it away.`;
+export const outTooSmall = "OUT is scrap for test cuts.";
+
+const outOf = (of: string | null): string => (of === null ? "OUT" : `The ${of}’s OUT`);
+
+export function pocketsStep(leg: Length, hidden: Length, { ruler }: Speech): Phrase {
+  return runs`Four pockets, leg ${withUnit(leg, ruler, "down")}. Hidden up to ${withUnit(hidden, ruler, "down")}.`;
+}
+
+export const pocketsTooSmall = (hidden: Length, least: Length, { ruler }: Speech): Phrase =>
+  runs`Pockets show past ${withUnit(hidden, ruler, "down")}, and need ${withUnit(least, ruler, "up")}. Hinge it at the head.`;
+
+export const hingesStep = (hinges: number, inset: Length, { ruler }: Speech): Phrase =>
+  runs`${capital(wholeWords(hinges))} paste hinges at the head, ${withUnit(inset, ruler)} in from the corners. Foot and sides stay free.`;
+
+export const stripsTooNarrow = (least: Length, { ruler }: Speech): Phrase =>
+  runs`Edge strips show past ${withUnit(least, ruler, "down")}. Hinge it at the head.`;
+
+export const stripsStep = (least: Length, { ruler }: Speech): Phrase =>
+  runs`Edge strips along both sides and the foot, narrower than ${withUnit(least, ruler, "down")}. Leave the paper room to move.`;
+
+/** Where the print lies on its mount, from the mount's own edges. */
+export const layStep = (left: Length, head: Length, { ruler }: Speech): Phrase =>
+  runs`Lay the print face up, ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
+
+export interface CornerPlace {
+  readonly left: Length;
+  readonly head: Length;
+}
+
+/** A turned sheet is laid by its two head corners: two places are surer than an angle. */
+export const layTurnedStep = (
+  degrees: number,
+  first: CornerPlace,
+  second: CornerPlace,
+  { ruler, language }: Speech,
+): Phrase =>
+  runs`Lay the print face up, turned ${strong(`${angleText(degrees)}${NBSP}${degrees < 0 ? VOCABULARY[language].anticlockwise : "clockwise"}`)}: its top left corner ${withUnit(first.left, ruler)} from the left, ${withUnit(first.head, ruler)} from the head; its top right ${withUnit(second.left, ruler)} from the left, ${withUnit(second.head, ruler)} from the head.`;
+
+const angleText = (degrees: number): string => `${Number(Math.abs(degrees).toFixed(2))}°`;
+
+/** A float: the riser first, then the sheet on it. */
+export const riserStep = (size: Size, left: Length, head: Length, { ruler, language }: Speech): Phrase =>
+  runs`Riser ${sizeRuns(size, ruler, "down")}: fix it to the ${VOCABULARY[language].mount}, ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
+
+export const floatStep = (hinges: number, left: Length, head: Length, { ruler }: Speech): Phrase =>
+  runs`Hinge the sheet to it, ${wholeWords(hinges)} hinges hidden behind its head: ${withUnit(left, ruler)} from the left, ${withUnit(head, ruler)} from the head.`;
+
+export const floatCaution = "Spacers must stand higher than riser and sheet together.";
+
+/** Board to board at the head; the millimetre between them is the hinge's own room. */
+export const tapeBoards = (between: Length, { ruler, language }: Speech): Phrase => {
+  const word = VOCABULARY[language];
+  return runs`Tape ${word.mat} to ${word.mount} at the head, ${withUnit(between, { ...ruler, graduation: between })} apart.`;
+};
