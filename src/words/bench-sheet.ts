@@ -3,8 +3,9 @@ import type { Side, Size } from "../geometry/index.ts";
 import { figureOf, isWholeIn, type Length, type Ruler, TICKS_PER_INCH, ticks } from "../lengths/index.ts";
 import { shortDate } from "./dates.ts";
 import { andList, ordinal, wholeWords } from "./figures.ts";
-import { bare, count, flat, NBSP, type Phrase, runs, sizeRuns, withUnit } from "./runs.ts";
+import { bare, count, flat, NBSP, type Phrase, readOff, runs, sentence, sizeRuns } from "./runs.ts";
 import type { Speech } from "./checks.ts";
+import { makerLine, processLine } from "./labels.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 /** What a bench sheet says, phrase by phrase. Cautions: the act first, at most twelve words a sentence. */
@@ -70,7 +71,7 @@ export const backViewAtScale = (over: number): string => `back view, ${scaleWord
 
 /** How far to run past the line, where the cuts stand alone on their page. */
 export const overrunLine = (overrun: Length, { ruler }: Speech): Phrase =>
-  runs`past the line, both ends: ${withUnit(overrun, ruler)}`;
+  runs`past the line, both ends: ${readOff(overrun, ruler)}${NBSP}${ruler.unit}`;
 
 export const stopName = (number: number): string => `${ordinal(number)} stop`;
 
@@ -129,8 +130,8 @@ export function workLine(
   blanks: { readonly numbers: readonly number[]; readonly cutPlan: number } | null,
   { ruler }: Speech,
 ): Phrase {
-  const who = [work.maker, work.year].filter((word) => word !== "").join(", ");
-  const what = [work.process, work.edition].filter((word) => word !== "").join(", ");
+  const who = makerLine(work.maker, work.year);
+  const what = processLine(work.process, work.edition);
   const size =
     sheet === null ? "" : runs`${what === "" ? "Sheet" : ", sheet"}${NBSP}${sizeRuns(sheet, ruler)}`;
   const made = what === "" && sheet === null ? "" : runs`${what}${size}.`;
@@ -172,7 +173,7 @@ export const scrapCaption = (tested: string | null): string =>
   tested === null ? "true size; try it in scrap" : `true size; scrap of ${shortDate(tested)}`;
 
 export const editionTitle = (sheets: number): string =>
-  `${capital(wholeWords(sheets))} sheets share this window: lay each by its own figures`;
+  `${sentence(wholeWords(sheets))} sheets share this window: lay each by its own figures`;
 
 export const EDITION_COLUMNS = {
   sheet: "sheet",
@@ -241,7 +242,5 @@ export function failsAt(code: StopCode, side: Side, mat: string | null): string 
 /** Which sheets of an edition fail there; the figure beside it is the worst of them. */
 export const failingSheets = (sheets: readonly string[]): string =>
   `${sheets.length === 1 ? "Sheet" : "Sheets"} ${andList(sheets)}.`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const copies = (quantity: number): Phrase => [count(quantity), `${NBSP}alike`];

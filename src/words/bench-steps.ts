@@ -4,21 +4,22 @@ import type { Size } from "../geometry/index.ts";
 import type { Length, Ruler } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { andList, wholeWords } from "./figures.ts";
-import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, withUnit } from "./runs.ts";
+import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Everything that must lie at hand before the first mark. */
 export function onTheBench(
   boards: {
+    /** Mats in all, over every copy. */
     readonly mats: number;
+    /** How many are made alike. */
+    readonly copies: number;
     readonly size: Size;
     readonly numbers: readonly number[];
     /** What the print is mounted on; null where there is no print. */
     readonly mount: string | null;
   },
-  holding: Holding | null,
+  holding: Holding | "float" | null,
   { ruler, language }: Speech,
 ): Phrase {
   const word = VOCABULARY[language];
@@ -26,15 +27,18 @@ export function onTheBench(
     boards.numbers.length === 0
       ? `${wholeWords(boards.mats)} ${boards.mats === 1 ? word.mat : word.mats}`
       : `blank${boards.numbers.length === 1 ? "" : "s"} ${andList(boards.numbers.map(String))}`;
-  const held: Readonly<Record<Holding, string>> = {
-    pockets: "four pockets, ",
+  const each = boards.copies === 1 ? "" : " each";
+  const held: Readonly<Record<Holding | "float", string>> = {
+    pockets: `four pockets${each}, `,
     hinges: "tissue hinges, paste, blotters, ",
     strips: "edge strips, ",
+    float: "riser, spacers, tissue hinges, paste, blotters, ",
   };
   const things = holding === null ? "" : `${held[holding]}linen tape, a weight, `;
+  const mounts = boards.copies === 1 ? `a ${word.mount}` : `${wholeWords(boards.copies)} ${word.mounts}`;
   const mount =
-    boards.mount === null ? "" : ` and a ${word.mount}${boards.mount === "" ? "" : ` of ${boards.mount}`}`;
-  return runs`${named}${mount}, ${sizeRuns(boards.size, ruler)}; ${things}a fresh blade, a hard pencil, scrap.`;
+    boards.mount === null ? "" : ` and ${mounts}${boards.mount === "" ? "" : ` of ${boards.mount}`}`;
+  return runs`${sentence(named)}${mount}, ${sizeRuns(boards.size, ruler)}; ${things}a fresh blade, a hard pencil, scrap.`;
 }
 
 /** Squareness before anything else. `apart` is what two diagonals may differ by. */
@@ -45,7 +49,7 @@ export const blankStep = (
   apart: Length,
   { ruler }: Speech,
 ): Phrase =>
-  runs`${boards === 1 ? "Blank" : `${capital(wholeWords(boards))} blanks`} ${sizeRuns(size, ruler)}, both diagonals ${withUnit(diagonal, ruler)}. More than ${withUnit(apart, ruler)} apart: mark from the head and one side only.`;
+  runs`${boards === 1 ? "Blank" : `${sentence(wholeWords(boards))} blanks`} ${sizeRuns(size, ruler)}, both diagonals ${withUnit(diagonal, ruler)}. More than ${withUnit(apart, ruler)} apart: mark from the head and one side only.`;
 
 /** Turn, mark, and the proof of the marks, in the order in which they lie on the back. */
 export function markStep(
@@ -110,7 +114,7 @@ export const pocketsTooSmall = (hidden: Length, least: Length, { ruler }: Speech
   runs`Pockets show past ${withUnit(hidden, ruler, "down")}, and need ${withUnit(least, ruler, "up")}. Hinge it at the head.`;
 
 export const hingesStep = (hinges: number, inset: Length, { ruler }: Speech): Phrase =>
-  runs`${capital(wholeWords(hinges))} paste hinges at the head, ${withUnit(inset, ruler)} in from the corners. Foot and sides stay free.`;
+  runs`${sentence(wholeWords(hinges))} paste hinges at the head, ${withUnit(inset, ruler)} in from the corners. Foot and sides stay free.`;
 
 export const stripsTooNarrow = (least: Length, { ruler }: Speech): Phrase =>
   runs`Edge strips show past ${withUnit(least, ruler, "down")}. Hinge it at the head.`;

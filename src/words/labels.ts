@@ -2,7 +2,7 @@ import type { Design, Holding } from "../assembly/index.ts";
 import type { Size } from "../geometry/index.ts";
 import type { Speech } from "./checks.ts";
 import { wholeWords } from "./figures.ts";
-import { type Phrase, runs, sizeRuns } from "./runs.ts";
+import { type Phrase, runs, sentence, sizeRuns } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 export const LABELS = {
@@ -16,12 +16,14 @@ export const LABELS = {
 
 /** "Two works: back labels, wall labels". */
 export const labelsTitle = (works: number): string =>
-  `${capital(wholeWords(works))} ${works === 1 ? "work" : "works"}: back ${works === 1 ? "label, wall label" : "labels, wall labels"}`;
+  `${sentence(wholeWords(works))} ${works === 1 ? "work" : "works"}: back ${works === 1 ? "label, wall label" : "labels, wall labels"}`;
 
 export const boardLabelsTitle = (boards: number): string =>
-  `${capital(wholeWords(boards))} ${boards === 1 ? "blank" : "blanks"}: board labels`;
+  `${sentence(wholeWords(boards))} ${boards === 1 ? "blank" : "blanks"}: board labels`;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Process and edition as one line, begun as a sentence; either may be unknown. */
+export const processLine = (process: string, edition: string): string =>
+  sentence([process, edition].filter((word) => word !== "").join(", "));
 
 /** Maker and year as one line; either may be unknown. */
 export const makerLine = (maker: string, year: string): string =>

@@ -41,6 +41,9 @@ export const weighted = (weight: Weight, phrase: Phrase): readonly Run[] =>
 /** A choice or an order that must stand out. */
 export const strong = (phrase: Phrase): readonly Run[] => weighted("semibold", phrase);
 
+/** With a capital first, as a sentence begins. */
+export const sentence = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
+
 /** No line is broken here. */
 export const NBSP = "\u00a0";
 
@@ -66,6 +69,10 @@ export function bare(length: Length, ruler: Ruler, rounding: Rounding = "nearest
   const figure = figureOf(length, ruler, rounding);
   return figureRuns(rounding === "nearest" ? figure : { ...figure, approximate: false });
 }
+
+/** A length as a scale is read, or as scrap is measured: to the ruler's nearest mark, which is all that can be seen. */
+export const readOff = (length: Length, ruler: Ruler): readonly Run[] =>
+  figureRuns({ ...figureOf(length, ruler), approximate: false });
 
 /** A length on a ruler with its unit, never parted from it. */
 export const withUnit = (length: Length, ruler: Ruler, rounding: Rounding = "nearest"): readonly Run[] =>

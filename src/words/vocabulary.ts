@@ -9,6 +9,7 @@ export interface Vocabulary {
   readonly mats: string;
   /** The board behind the print. */
   readonly mount: string;
+  readonly mounts: string;
   readonly centre: string;
   readonly rabbet: string;
   readonly moulding: string;
@@ -23,6 +24,7 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     mat: "mat",
     mats: "mats",
     mount: "mount",
+    mounts: "mounts",
     centre: "center",
     rabbet: "rabbet",
     moulding: "molding",
@@ -34,6 +36,7 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     mat: "mount",
     mats: "mounts",
     mount: "backing board",
+    mounts: "backing boards",
     centre: "centre",
     rabbet: "rebate",
     moulding: "moulding",

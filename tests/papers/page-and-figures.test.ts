@@ -116,6 +116,8 @@ describe("figures", () => {
       expect(texts).toContain(reads);
     const exact = textsOf(sheetOf(jobOf({ ...METRIC_DESIGN, scaleOffset: mm(0) }), "a4")[0] as Page);
     expect(exact).toContain("52.0");
+    const sixtyFourth = textsOf(sheetOf(jobOf({ ...INCH_DESIGN, scaleOffset: inch(-1, 64) }))[0] as Page);
+    for (const reads of ["1 47/64", "1 63/64", "2 15/64"]) expect(sixtyFourth).toContain(reads);
   });
 
   test("[PP13] a cut's number stands in a black ring on a bar", () => {

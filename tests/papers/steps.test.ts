@@ -54,6 +54,28 @@ describe("what the steps say", () => {
     expect(pockets).not.toContain("Four pockets");
   });
 
+  test("what must lie on the bench: every copy's blanks and mounts, what holds it, a fresh blade", () => {
+    const job = jobOf(INCH_DESIGN, { blanks: { cutPlan: 1, mats: [[3, 4, 8]], fromOut: [null] } });
+    const three = textOf(
+      sheetOf({ ...job, work: { ...job.work, quantity: 3, process: "etching", edition: "1 / 3" } }),
+    ).replaceAll("\n", " ");
+    expect(three).toContain(
+      "Blanks 3, 4 and 8 and three mounts of 4-ply white rag, 11 × 14 in; four pockets each, linen tape, a weight, a fresh blade, a hard pencil, scrap.",
+    );
+    expect(three).toContain("Three blanks 11 × 14 in");
+    expect(three).toContain("Ines Okonedo-Vale, 2026. Etching, 1 / 3, sheet");
+    expect(three).toContain("3 alike");
+    const mat = jobOf({
+      ...INCH_DESIGN,
+      print: null,
+      window: { show: "typed", width: inch(7), height: inch(9) },
+    });
+    const alone = textOf(sheetOf(mat)).replaceAll("\n", " ");
+    expect(alone).toContain("One mat, 11 × 14 in; a fresh blade, a hard pencil, scrap.");
+    expect(alone).toContain("No print is given: this is a mat by itself.");
+    expect(alone).not.toContain("Lay the print");
+  });
+
   test("[PP21] the sides are listed least first, from the front", () => {
     const [page] = sheetOf(jobOf(INCH_DESIGN));
     const texts = textsOf(page as Page);

@@ -34,15 +34,17 @@ export function actsOf(desk: BenchDesk): readonly Act[] {
 
 /** What must lie at hand before the first mark. */
 export function benchWords(desk: BenchDesk): Phrase {
-  const { composition, blanks } = desk.job;
+  const { composition, blanks, work } = desk.job;
+  const float = composition.design.window.show === "sheet";
   return onTheBench(
     {
-      mats: composition.mats.length,
+      mats: composition.mats.length * work.quantity,
+      copies: work.quantity,
       size: composition.outer,
       numbers: blanks === null ? [] : blanks.mats.toReversed().flat(),
       mount: composition.print === null ? null : composition.design.mount,
     },
-    composition.print === null ? null : composition.design.holding,
+    composition.print === null ? null : float ? "float" : composition.design.holding,
     desk.speech,
   );
 }
@@ -75,7 +77,15 @@ function matActs(desk: BenchDesk, mat: number): readonly Act[] {
   const isLowest = mat === 0;
   return [
     fromTop === 0
-      ? act(blankStep(mats.length, outer, diagonal, roundLength(desk, 1, 1), desk.speech))
+      ? act(
+          blankStep(
+            mats.length * desk.job.work.quantity,
+            outer,
+            diagonal,
+            roundLength(desk, 1, 1),
+            desk.speech,
+          ),
+        )
       : act(layLowerBlank(fromTop, desk.speech)),
     act(markStep(wider, sums, fromTop > 0, desk.speech)),
     ...warned(

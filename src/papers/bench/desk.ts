@@ -75,10 +75,10 @@ export const roundLength = (desk: BenchDesk, sixteenths: number, millimetres: nu
 export const onTheMarks = (desk: BenchDesk, ...lengths: readonly Length[]): boolean =>
   lengths.every((length) => length % desk.speech.ruler.graduation === 0);
 
-/** Finer than borders are marked: for what is measured on scrap or read off a scale. */
+/** Finer than borders are marked: for what is measured on scrap or read off a scale, to 1/64 in or 0.1 mm. */
 export const fineRuler = (desk: BenchDesk): Ruler => {
   const { unit, graduation } = desk.speech.ruler;
-  const finest = unit === "in" ? ticks(TICKS_PER_INCH / 32) : ticks(TICKS_PER_MILLIMETRE / 10);
+  const finest = unit === "in" ? ticks(TICKS_PER_INCH / 64) : ticks(TICKS_PER_MILLIMETRE / 10);
   return { unit, graduation: smaller(graduation, finest) };
 };
 

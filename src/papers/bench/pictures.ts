@@ -1,7 +1,7 @@
 import type { Mark } from "../../drawings/index.ts";
 import { add, fromReal, type Length, larger, mm, smaller, subtract, sum, ZERO } from "../../lengths/index.ts";
 import { BENCH_SHEET, railCaption, railTitle, scrapCaption } from "../../words/bench-sheet.ts";
-import { bare, flat, NBSP } from "../../words/index.ts";
+import { flat, NBSP, readOff } from "../../words/index.ts";
 import { EVERY_PAPER } from "../../words/papers.ts";
 import { type Block, block, columns, cornersOf, placed, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
@@ -222,7 +222,7 @@ function cornerPicture(desk: BenchDesk, width: Length): Block {
       figureLeft,
       mm(15.4),
       flat([
-        bare(bench.overrun, fineRuler(desk)).map((run) => ({ ...run, weight: "bold" as const })),
+        readOff(bench.overrun, fineRuler(desk)).map((run) => ({ ...run, weight: "bold" as const })),
         { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(13) },
       ]),
       { size: FIGURE.scale, weight: "bold", leading: FIGURE.scale },

@@ -103,7 +103,7 @@ function keyRuns(desk: BenchDesk, length: Length): ReturnType<typeof flat> {
 /** What the cutter's scale must read: finer than the ruler, tenths always with their nought. */
 function scaleRuns(desk: BenchDesk, length: Length): ReturnType<typeof flat> {
   const { ruler } = desk.speech;
-  const figure = figureOf(length, fineRuler(desk));
+  const figure = { ...figureOf(length, fineRuler(desk)), approximate: false };
   return figureRuns(ruler.unit === "mm" && figure.decimals === "" ? { ...figure, decimals: "0" } : figure);
 }
 

@@ -1,4 +1,5 @@
 import { add, type Length, larger, mm, subtract, times } from "../../lengths/index.ts";
+import { processLine } from "../../words/labels.ts";
 import { type Block, block, placed, stack } from "../block.ts";
 import type { WorkWords } from "../job.ts";
 import { type Desk, points } from "../paper.ts";
@@ -29,7 +30,7 @@ export function wallLabel(desk: Desk, work: WorkWords, width: Length, least: Len
       ...line(work.maker, WALL_MAKER),
       ...line(work.title, title),
       ...line(work.year, WALL_LINE),
-      ...line([work.process, work.edition].filter((word) => word !== "").join(", "), WALL_LINE),
+      ...line(processLine(work.process, work.edition), WALL_LINE),
     ],
     mm(2),
   );
