@@ -5,14 +5,15 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 
 const ENGINE = /\/src\/(lengths|geometry|assembly|plans|show|drawings|words)\//;
 
-// What every place needs. The rest is one file for each place, dialog or late part.
-const SHARED = [
-  /\/src\/(lengths|geometry|assembly)\//,
-  /\/src\/words\/(?!reckoning|page\/(dialogs|files|first|section|sums|troubles|ways|works))/,
-  /\/src\/drawings\/(?!views\/(section|breaks|leaders|layers))/,
-  /\/src\/show\/(?!lists|schema|validate|compose-json)/,
-  /\/src\/web\/(blanks|drawing|state\/(?!read-show))/,
+// One file of what every place needs: many small ones compress badly. What only one place, one dialog
+// or one act needs comes with it.
+const EVERYWHERE = [
   /node_modules\/@?preact/,
+  /\/src\/(lengths|geometry|assembly|drawings)\//,
+  /\/src\/show\/(?!lists|schema|validate|compose-json)/,
+  /\/src\/words\/(?!reckoning|page\/(sums|dialogs|files|first|troubles|ways|works))/,
+  /\/src\/web\/(blanks\/(?!dialog)|drawing\/(?!grip)|state\/(?!read-show|difference))/,
+  /\/src\/web\/(main|app|later|title-block|undo-acts|light|keys|browser-store)\./,
 ];
 
 // The page runs under a content-security policy without inline scripts, inline styles or data
@@ -26,16 +27,15 @@ export default defineConfig({
     outDir: here("./dist/web"),
     emptyOutDir: true,
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: false,
     target: "es2022",
     reportCompressedSize: true,
     // The engine's modules only define: what a place does not use is not in its code.
     rolldownOptions: {
       treeshake: { moduleSideEffects: (id) => !ENGINE.test(id) },
-      // What several places share is one file: many small ones compress badly.
       output: {
         codeSplitting: {
-          groups: [{ name: "shared", test: (id: string) => SHARED.some((part) => part.test(id)) }],
+          groups: [{ name: "page", test: (id: string) => EVERYWHERE.some((part) => part.test(id)) }],
         },
       },
     },

@@ -12,6 +12,8 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 /** The page as it is built and served, and a browser to open it in. */
 export interface House {
   readonly address: string;
+  /** Where the built page lies. */
+  readonly folder: string;
   readonly browser: Browser;
   /** Faults that any page of this house has met; a test that expects none finds none. */
   readonly faults: string[];
@@ -55,6 +57,7 @@ export async function openHouse(): Promise<House> {
   };
   return {
     address: server.address,
+    folder,
     browser,
     faults,
     visit: async (options) =>

@@ -41,7 +41,7 @@ export function partsOf(blank: BlankName): readonly string[] {
     case "leastBorder":
       return ["border-left", "border-right"];
     case "hold":
-      return ["cover-foot"];
+      return ["cover-foot", "paper"];
     default:
       return [];
   }

@@ -128,7 +128,7 @@ export function First() {
         blank={side}
         label={lengthLabel(blankWords(side, 1, language.value).label, unit, language.value)}
         asks={blankWords(side, 1, language.value).label}
-        length={said[side]}
+        value={said[side]}
         ruler={ruler}
         unit={side.endsWith("Height")}
         fault={faults[side]}

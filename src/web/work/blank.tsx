@@ -7,6 +7,7 @@ import {
   lengthLabel,
   lengthOtherWay,
   liftOtherWay,
+  PAGE,
   sayBlankFault,
   sayNumberFault,
   sayRefused,
@@ -17,6 +18,7 @@ import { Exactly } from "../blanks/figure.tsx";
 import { saidLength } from "../blanks/set-length.ts";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { NumberBlank } from "../blanks/number-blank.tsx";
+import { TextBlank } from "../blanks/text-blank.tsx";
 import { controlsOf } from "../drawing/parts.ts";
 import type { KeptWork } from "../state/change.ts";
 import { lit, setUnread, unread } from "../state/draft.ts";
@@ -62,7 +64,8 @@ export function WorkBlank({ name, work, composition }: Props) {
           label={words.label}
           value={field.read(design)}
           unit={field.unit}
-          step={field.step}
+          stride={field.step}
+          light={light(name)}
           fault={fault}
           washed={isPointedAt(name)}
           follow={(value) => follow(work, name, value === null ? null : write(value))}
@@ -88,6 +91,16 @@ export function WorkBlank({ name, work, composition }: Props) {
         />
       );
     }
+    case "text":
+      return (
+        <TextBlank
+          id={`blank-${name}`}
+          label={words.label}
+          value={field.read(design)}
+          unsaid={PAGE.notSaid}
+          keep={(text) => keep(work, name, field.write(work.design, text), `${words.said} ${text}`)}
+        />
+      );
     case "dialog":
       return null;
   }
@@ -109,7 +122,7 @@ function WorkLength({
       blank={name}
       label={lengthLabel(words.label, exactFigure(length, unit).unit, language.value)}
       asks={words.label}
-      length={length}
+      value={length}
       ruler={design.ruler}
       unit={!leavesUnit(name, length, design)}
       fault={unread.value.get(name)}

@@ -134,6 +134,7 @@ export function documentOf(design: Design, unit: Unit): ComposeDocument {
     hold: spell.length(design.hold),
     play: spell.length(design.play),
     holding: design.holding,
+    ...(design.mount === "" ? {} : { mount: design.mount }),
     outer: spell.outer(design.outer),
     lift: spell.lift(design.lift),
     mats: spell.mats(design.mats),

@@ -29,6 +29,11 @@ export type Field =
       readonly read: (design: Design) => string;
       readonly write: (document: ComposeDocument, design: Design, key: string) => ComposeDocument;
     }
+  | {
+      readonly kind: "text";
+      readonly read: (design: Design) => string;
+      readonly write: (document: ComposeDocument, text: string) => ComposeDocument;
+    }
   | { readonly kind: "dialog" };
 
 export type LengthField = Extract<Field, { kind: "length" }>;

@@ -91,7 +91,8 @@ const outerSide = (side: "width" | "height"): LengthField => ({
 const FIELDS: Readonly<Partial<Record<BlankName, Field>>> = {
   ...PRINT_FIELDS,
   show: choice(
-    () => SHOW_OPTIONS,
+    // A mat without a print shows what its window is, and nothing else.
+    ({ print }) => (print === null ? SHOW_OPTIONS.filter(({ key }) => key === "typed") : SHOW_OPTIONS),
     ({ window }) => window.show,
     (document, design, key) => ({ ...document, window: windowUnder(keyIn(SHOW_OPTIONS, key), design) }),
   ),
@@ -145,6 +146,12 @@ const FIELDS: Readonly<Partial<Record<BlankName, Field>>> = {
     ({ holding }) => holding,
     (document, _, key) => ({ ...document, holding: keyIn(HOLDING_OPTIONS, key) }),
   ),
+  mount: {
+    kind: "text",
+    read: ({ mount }) => mount,
+    // Without a word of its own it is the lowest mat's board again.
+    write: (document, text) => ({ ...document, mount: text === "" ? undefined : text }),
+  },
   hold: {
     kind: "length",
     read: ({ hold }) => hold,

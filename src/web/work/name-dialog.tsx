@@ -24,7 +24,7 @@ export function NameDialog({ work, close }: { readonly work: KeptWork; readonly 
               id={`name-${key}`}
               label={label}
               value={work[key] ?? ""}
-              unsaid={NAME_DIALOG.unsaid}
+              unsaid={PAGE.notSaid}
               keep={(written) => rename(work, key, label, written)}
             />
           </p>
@@ -37,7 +37,7 @@ export function NameDialog({ work, close }: { readonly work: KeptWork; readonly 
 /** A work always has a title; the rest may be left unsaid. */
 function rename(work: KeptWork, key: (typeof FIELDS)[number][0], label: string, written: string): void {
   const value = written !== "" ? written : key === "title" ? PAGE.untitled : undefined;
-  const said = `${label.toLowerCase()} ${value ?? NAME_DIALOG.unsaid}`;
+  const said = `${label.toLowerCase()} ${value ?? PAGE.notSaid}`;
   const change = factsChange(work, { [key]: value }, said);
   if (change !== null && make(change)) told.value = keptSays(said, null);
 }

@@ -16,9 +16,9 @@ export function Reckoning({ composition }: { readonly composition: Composition }
         <h2 id="reckoning-title">{PAGE.reckoning}</h2>
         <Sums steps={reckoning.slice(0, middle)} mats={mats.length} ruler={ruler} />
       </section>
-      <section class="continued" aria-labelledby="reckoning-title">
+      <div class="continued">
         <Sums steps={reckoning.slice(middle)} mats={mats.length} ruler={ruler} />
-      </section>
+      </div>
     </div>
   );
 }

@@ -18,9 +18,8 @@ export function Section(props: {
 }) {
   const { composition, scale } = props;
   const [at, width] = useWidth<HTMLDivElement>();
-  const { ruler } = composition.design;
   const section = useMemo(
-    () => (width === 0 ? null : sectionView(composition, { scale, ruler, width: fromPx(width) })),
+    () => (width === 0 ? null : fittedSection(composition, scale, width)),
     [composition, scale, width],
   );
   return (
@@ -52,6 +51,17 @@ const CLOSE: Readonly<Record<Unit, Ruler>> = {
   in: { unit: "in", graduation: inch(1, 64) },
   mm: { unit: "mm", graduation: mm(0.1) },
 };
+
+/** As large as its layers want to be seen, and smaller where borders and strips would not fit the width at hand. */
+function fittedSection(composition: Composition, scale: number, width: number): SectionView {
+  const options = { scale, ruler: composition.design.ruler, width: fromPx(width) };
+  let view = sectionView(composition, options);
+  while (view.width > options.width && view.times > 1) {
+    const fits = Math.floor((view.times * options.width) / view.width);
+    view = sectionView(composition, { ...options, times: Math.max(1, Math.min(fits, view.times - 1)) });
+  }
+  return view;
+}
 
 function Layers({
   section,

@@ -1,18 +1,19 @@
 import { useMemo } from "preact/hooks";
 import type { Composition } from "../../assembly/index.ts";
-import { backView, fitScale, frontView, onView } from "../../drawings/index.ts";
+import { backView, fitScale, frontView } from "../../drawings/index.ts";
 import { type Length, printLength } from "../../lengths/index.ts";
-import { BACK_WORDS, DRAWN, GRIPS, PAGE } from "../../words/page.ts";
-import { Grip } from "../drawing/grip.tsx";
+import { BACK_WORDS, DRAWN, PAGE } from "../../words/page.ts";
+import { later } from "../later.tsx";
 import { Drawn } from "../drawing/marks.tsx";
 import { partsOf } from "../drawing/parts.ts";
 import { fromPx, px } from "../drawing/pixels.ts";
 import { useWidth } from "../drawing/use-width.ts";
-import { later } from "../later.tsx";
 import { lit, pointed } from "../state/draft.ts";
-import { type GripEdit, gripEdits } from "./grip-edits.ts";
+import type { GripEdit } from "./grip-edits.ts";
+import { Section } from "./section.tsx";
 
-const Section = later(async () => (await import("./section.tsx")).Section);
+// Every drag can be typed instead: the grips come while one reads the sentence.
+const Grips = later(async () => (await import("./grips.tsx")).Grips);
 
 /** The tallest that front and back may stand, so that the section below them is still in sight. */
 const TALLEST = 440;
@@ -86,26 +87,15 @@ export function Views(props: Props) {
                   pointed.value = part;
                 }}
               >
-                {gripEdits(composition).map((edit) => (
-                  <Grip
-                    key={edit.key}
-                    id={`grip-${edit.key}`}
-                    label={GRIPS[edit.key]}
-                    at={onView(front, scale, edit.at)}
-                    slides={edit.slides}
-                    way={edit.way}
-                    value={edit.value}
-                    least={edit.least}
-                    most={edit.most}
-                    scale={scale}
-                    ruler={ruler}
-                    controls={`blank-${edit.blank}`}
-                    moving={props.moving === edit.key}
-                    follow={(value, free) => props.follow(edit, value, free)}
-                    keep={props.keep}
-                    putBack={props.putBack}
-                  />
-                ))}
+                <Grips
+                  composition={composition}
+                  view={front}
+                  scale={scale}
+                  moving={props.moving}
+                  follow={props.follow}
+                  keep={props.keep}
+                  putBack={props.putBack}
+                />
               </Drawn>
             </div>
           )}

@@ -23,7 +23,7 @@ export function List({ works }: { readonly works: readonly Laid[] }) {
     <table class="list works-list">
       <thead>
         <tr>
-          <th class="pic" />
+          <td class="pic" />
           {COLUMNS.map((column) => (
             <th
               key={column}

@@ -77,6 +77,7 @@ const LABELS = {
   borderFoot: "Border at the foot",
   leastBorder: "Least border",
   liftRatio: "Foot to head",
+  mount: "Mounted on",
   play: "Room to move in a corner",
   title: "Title",
 } as const;

@@ -27,5 +27,4 @@ export const NAME_DIALOG = {
   process: "Process",
   year: "Year",
   edition: "Number in its edition",
-  unsaid: "not said",
 } as const;

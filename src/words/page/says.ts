@@ -38,6 +38,7 @@ export const PAGE = {
   openExample: "Open the example show",
   openCopy: "Open a saved copy",
   untitled: "untitled",
+  notSaid: "not said",
   unnamed: "who made it, how, when",
   done: "Done",
   keep: "Keep it",

@@ -47,6 +47,7 @@ export type BlankName =
   | "liftBy"
   | "liftRatio"
   | "holding"
+  | "mount"
   | "hold"
   | "play"
   | "title";
@@ -165,12 +166,14 @@ function liftOf(lift: LiftRule, centre: string): string {
   }
 }
 
-/** What keeps the paper: said small, under the brief. Null where there is nothing to say. */
+/** What keeps the paper: said small, under the brief. Null where there is no paper. */
 export function keepingSentence({ print, window, holding }: Design, language: Language): string | null {
-  if (print === null || window.show === "sheet") return null;
+  if (print === null) return null;
+  const mounted = "It is mounted on [mount].";
+  if (window.show === "sheet") return mounted;
   const { mat } = VOCABULARY[language];
   const play = holding === "pockets" ? "; a pocket leaves its corner [play] to move" : "";
-  return `The ${mat} lies on the paper by at least [hold]${play}.`;
+  return `The ${mat} lies on the paper by at least [hold]${play}. ${mounted}`;
 }
 
 /** The first print of a new show. */

@@ -1,0 +1,196 @@
+import { readFileSync } from "node:fs";
+import { unzipSync } from "fflate";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { browserPath, titled } from "./browser.ts";
+import { blank, type House, openHouse, plain, told } from "./house.ts";
+
+const titles = (page: Page): Promise<string[]> => page.locator(".laid .name b").allInnerTexts();
+
+describe.skipIf(browserPath === null)(titled("a show, from its first print on"), () => {
+  let house: House;
+  beforeAll(async () => {
+    house = await openHouse();
+  });
+  afterAll(async () => {
+    await house.close();
+  });
+
+  const example = async (): Promise<Page> => {
+    const page = await house.visit();
+    await page.getByRole("button", { name: "Open the example show" }).click();
+    await page.waitForSelector(".laid li");
+    return page;
+  };
+
+  test("[PG20] a show begins with one sentence and one act; the drawing answers from the first word", async () => {
+    const page = await house.visit();
+    await blank(page, "sheetWidth").click();
+    await page.keyboard.type("9");
+    expect(plain((await page.locator("#first-sheet-width text").textContent()) ?? "")).toBe("9");
+    await page.keyboard.press("Tab");
+    await blank(page, "title").fill("Weir, Evening");
+    await page.getByRole("button", { name: "Lay it on the table" }).click();
+    expect(await page.locator("h1").innerText()).toBe("Weir, Evening");
+    expect(plain(await blank(page, "imageHeight").inputValue())).toBe("9 1/2");
+    expect(plain(await blank(page, "sheetWidth").inputValue())).toBe("9");
+    // The image lies in the middle of its sheet until somebody says otherwise.
+    expect(plain(await blank(page, "imageLeft").inputValue())).toBe("1");
+    await page.context().close();
+  });
+
+  test("[PG21] all works lie at one scale, by the scale bar", async () => {
+    const page = await example();
+    const widths = await page.locator(".laid li").evaluateAll((items) =>
+      items.map((item) => ({
+        title: item.querySelector("b")?.textContent ?? "",
+        width: item.querySelector("svg")?.getBoundingClientRect().width ?? 0,
+      })),
+    );
+    const widthOf = (title: string): number => widths.find((one) => one.title === title)?.width ?? 0;
+    // 11 in and 16 in wide; two pixels are the outlines' own.
+    const [slip, heron] = [widthOf("Ferry Slip at Ebb") - 2, widthOf("Heron, Waiting") - 2];
+    expect(heron / slip).toBeCloseTo(16 / 11, 1);
+    const bar = await page.locator(".scale-bar svg").evaluate((svg) => svg.getBoundingClientRect().width - 2);
+    expect(bar / 12).toBeCloseTo(slip / 11, 0);
+    await page.context().close();
+  });
+
+  test("[PG22] Space takes a work up, the arrows carry it, Space lays it down; Escape puts it back", async () => {
+    const page = await example();
+    const before = await titles(page);
+    await page.locator(".laid a").first().focus();
+    await page.keyboard.press("Space");
+    expect(await told(page)).toContain("taken up");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect((await titles(page))[2]).toBe(before[0]);
+    expect(await told(page)).toContain("place 3 of 24");
+    await page.keyboard.press("Escape");
+    expect(await titles(page)).toEqual(before);
+
+    await page.keyboard.press("Space");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("Space");
+    expect((await titles(page)).slice(0, 2)).toEqual([before[1], before[0]]);
+    await page.keyboard.press("Control+z");
+    expect(await titles(page)).toEqual(before);
+    await page.context().close();
+  });
+
+  test("[PG22] the mouse carries a work too, and does not open it", async () => {
+    const page = await example();
+    const before = await titles(page);
+    const [from, to] = [page.locator(".laid li").nth(0), page.locator(".laid li").nth(3)];
+    const [a, b] = [await from.boundingBox(), await to.boundingBox()];
+    if (a === null || b === null) throw new Error("the works are not laid out");
+    await page.mouse.move(a.x + 20, a.y + a.height - 60);
+    await page.mouse.down();
+    await page.mouse.move(b.x + 20, b.y + b.height - 60, { steps: 12 });
+    await page.mouse.up();
+    const after = await titles(page);
+    expect(after.indexOf(before[0] ?? "")).toBeGreaterThan(0);
+    expect(after.toSorted()).toEqual(before.toSorted());
+    expect(await page.locator("h1").innerText()).toContain("Twenty-four works");
+    await page.context().close();
+  });
+
+  test("[PG23] the list sorts by every column and leaves the wall's order alone", async () => {
+    const page = await example();
+    await page.getByText("As a list").click();
+    const rows = page.locator(".works-list tbody th a");
+    const first = await rows.allInnerTexts();
+    await page.getByRole("button", { name: "To look at" }).click();
+    expect(await page.locator(".works-list tbody tr").first().innerText()).toContain("stop");
+    await page.getByRole("button", { name: "Work", exact: true }).click();
+    const byName = await rows.allInnerTexts();
+    expect(byName).toEqual(byName.toSorted((a, b) => a.localeCompare(b)));
+    expect(await page.getByRole("columnheader", { name: "Work" }).getAttribute("aria-sort")).toBe(
+      "ascending",
+    );
+    await page.getByText("On the table").click();
+    expect(await titles(page)).toEqual(first);
+    await page.context().close();
+  });
+
+  test("[PG24] a work is added, said, and taken off again; each can be undone", async () => {
+    const page = await example();
+    await page.getByRole("button", { name: "Add a work" }).click();
+    await page.waitForSelector(".brief");
+    await page.locator(".name-blank").click();
+    await page.getByRole("dialog").getByLabel("Title").fill("Weir, Evening");
+    await page.getByRole("dialog").getByLabel("Made by").fill("Ines Okonedo-Vale");
+    await page.getByRole("button", { name: "Done" }).click();
+    expect(await page.locator("h1").innerText()).toBe("Weir, Evening");
+    expect(await page.locator(".name-blank").innerText()).toBe("Ines Okonedo-Vale");
+    await page.getByRole("button", { name: "Take it off the table" }).click();
+    await page.waitForSelector(".laid li");
+    expect(await titles(page)).toHaveLength(24);
+    await page.keyboard.press("Control+z");
+    expect(await titles(page)).toHaveLength(25);
+    await page.context().close();
+  });
+
+  test("[PG25] a list is brought in; what cannot be read is counted and the rest goes on", async () => {
+    const page = await house.visit();
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.getByRole("button", { name: "Bring in a list" }).click(),
+    ]);
+    await chooser.setFiles({
+      name: "prints.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(
+        "title;sheet width;sheet height;image width;image height\nOne;8 1/2;11;7;9\nTwo;8 1/2;eleven;7;9\nThree;8 1/2;11;6;8\n",
+      ),
+    });
+    await page.waitForSelector(".laid li");
+    expect(await titles(page)).toEqual(["One", "Three"]);
+    expect(await told(page)).toBe("Two works brought in; one cell could not be read.");
+    await page.context().close();
+  });
+
+  test("[PG26] a copy that is saved opens again as the same show, and a file that is none is refused", async () => {
+    const page = await example();
+    const before = await titles(page);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save a copy" }).click(),
+    ]);
+    const saved = readFileSync(await download.path());
+    await page.getByRole("link", { name: "Another show" }).click();
+    const open = async (name: string, buffer: Buffer): Promise<void> => {
+      const [chooser] = await Promise.all([
+        page.waitForEvent("filechooser"),
+        page.getByRole("button", { name: "Open a saved copy" }).click(),
+      ]);
+      await chooser.setFiles({ name, mimeType: "application/json", buffer });
+    };
+    await open("none.json", Buffer.from('{"works": 3}'));
+    await expect.poll(() => told(page)).toContain("not a show");
+    await open("show.json", saved);
+    await page.waitForSelector(".laid li");
+    expect(await titles(page)).toEqual(before);
+
+    // Both shows are kept; the first one is one touch away.
+    await page.getByRole("link", { name: "Another show" }).click();
+    await expect.poll(() => page.getByRole("button", { name: "Open “Slack Water”" }).count()).toBe(2);
+    await page.context().close();
+  });
+
+  test("[PG12] the packet comes as one file with a bench sheet for every work", async () => {
+    const page = await example();
+    const [download] = await Promise.all([
+      page.waitForEvent("download", { timeout: 60_000 }),
+      page.getByRole("button", { name: "Print the packet" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("slack-water-packet.zip");
+    const files = Object.keys(unzipSync(readFileSync(await download.path())));
+    expect(files).toContain("bench-sheets.pdf");
+    await page.context().close();
+  });
+
+  test("[PG13] nothing went wrong unseen", () => {
+    expect(house.faults).toEqual([]);
+  });
+});
