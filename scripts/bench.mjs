@@ -18,7 +18,10 @@ let status = 0;
 for (const name of wanted.length > 0 ? wanted : all) {
   console.log(`\n${name}`);
   const bundle = await bundled(`bench/${name}.ts`, ["src", "bench", "tests"]);
-  const { status: ended } = spawnSync(process.execPath, ["--expose-gc", bundle], { cwd: root, stdio: "inherit" });
+  const { status: ended } = spawnSync(process.execPath, ["--expose-gc", bundle], {
+    cwd: root,
+    stdio: "inherit",
+  });
   if (ended !== 0) status = 1;
 }
 process.exit(status);

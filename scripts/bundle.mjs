@@ -29,10 +29,15 @@ export function writtenAt(file) {
 /** The bundle of `entry` (a path from the root), made anew when one of `folders` is newer. */
 export async function bundled(entry, folders = ["src"]) {
   const bundle = join(root, "dist", `${entry.slice(0, -3).replaceAll("/", "-")}.mjs`);
-  const sources = Math.max(...folders.map((folder) => newest(join(root, folder))), writtenAt(join(root, "package-lock.json")));
+  const sources = Math.max(
+    ...folders.map((folder) => newest(join(root, folder))),
+    writtenAt(join(root, "package-lock.json")),
+  );
   if (writtenAt(bundle) >= sources) return bundle;
   const { build } = await import("esbuild").catch((error) => {
-    console.error("margent: the packages are not installed yet; run `npm ci` (or `npm start`, which does it) first.");
+    console.error(
+      "margent: the packages are not installed yet; run `npm ci` (or `npm start`, which does it) first.",
+    );
     throw error;
   });
   mkdirSync(dirname(bundle), { recursive: true });

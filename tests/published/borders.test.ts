@@ -118,7 +118,7 @@ describe("windows", () => {
     { side: 500, movement: 2 },
     { side: 300, movement: 1.2 },
   ])(
-    "[P7] paper of $side mm moves by 0.4 %, $movement mm: the hold leaves that and half of the least (typical hygroexpansion across, upper value, after C. Green's Dimensional Stability notes)",
+    "[U7] paper of $side mm moves by 0.4 %, $movement mm: the hold leaves that and half of the least (typical hygroexpansion across, upper value, after C. Green's Dimensional Stability notes)",
     ({ side, movement }) => {
       const hold = Math.max(3, movement + 1.5);
       const isShort = (cover: number): boolean =>
