@@ -273,7 +273,7 @@ test("[R1] stops come before warnings, warnings before notes", () => {
   });
   const ranks = many.checks.map(({ level }) => rank[level]);
   expect(ranks.length).toBeGreaterThan(2);
-  expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+  expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
 });
 
 test("[R2][R3] every step makes what it keeps, and prints both", () => {

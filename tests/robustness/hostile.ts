@@ -104,7 +104,9 @@ function mutate(document: { [key: string]: Json }, chance: Chance): void {
       Reflect.set(
         holder,
         key,
-        chance.happens(0.2) && typeof inner === "string" ? scrambled(inner, chance) : structuredClone(chance.pick(ODD)),
+        chance.happens(0.2) && typeof inner === "string"
+          ? scrambled(inner, chance)
+          : structuredClone(chance.pick(ODD)),
       );
     return;
   }

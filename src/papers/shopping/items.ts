@@ -60,6 +60,11 @@ export function sheetsToGet(boards: readonly BoardToBuy[]): readonly SheetsToGet
 export const costOf = (sheets: readonly SheetsToGet[]): number =>
   Math.round(sheets.reduce((sum, { count, each }) => sum + count * each, 0) * 100) / 100;
 
+const size = ({ width, height }: Size, on: Ruler): string[] => [
+  plainLength(width, on),
+  plainLength(height, on),
+];
+
 /** The list as rows of a table for the machine, head first; without prices the money columns stay empty. */
 export function shoppingRows(
   boards: readonly BoardToBuy[],
@@ -68,10 +73,6 @@ export function shoppingRows(
   tape: Length | null,
 ): readonly (readonly string[])[] {
   const sheets = sheetsToGet(boards);
-  const size = ({ width, height }: Size, on: Ruler): string[] => [
-    plainLength(width, on),
-    plainLength(height, on),
-  ];
   return [
     SHOPPING.csv,
     ...sheets.map((one) => [
