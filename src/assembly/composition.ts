@@ -1,4 +1,4 @@
-import type { Box, Corners, Outline, RealPoint, Side, Sides, Size } from "../geometry/index.ts";
+import type { Corners, RealPoint, Side, Sides, Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { Design } from "./design.ts";
@@ -70,5 +70,3 @@ export interface Stop {
   /** Beside each edge, where it lies on the back: the hand, away from you, or near you. */
   readonly hand: readonly Hand[];
 }
-
-export type { Box, Outline };

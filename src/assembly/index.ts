@@ -2,7 +2,6 @@ export type * from "./check.ts";
 export { compose, isStopped } from "./compose.ts";
 export type * from "./composition.ts";
 export type * from "./design.ts";
-export { bevelPlan, bevelSlope, HAND_OF } from "./mats.ts";
 export type * from "./reckoning.ts";
 export { SIZE_LISTS } from "./sizes.ts";
 export { holdAsked } from "./window.ts";

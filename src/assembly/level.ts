@@ -112,7 +112,7 @@ function envelope(outline: Outline, angle = 0, centre: RealPoint = { x: 0, y: 0 
 const centreOf = (box: Box): RealPoint => ({ x: box.left + box.width / 2, y: box.top + box.height / 2 });
 
 /** Corners of a box, going round clockwise from the top left. */
-export function cornersOf(box: Box): Quad {
+function cornersOf(box: Box): Quad {
   const right = box.left + box.width;
   const bottom = box.top + box.height;
   return [

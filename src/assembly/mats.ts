@@ -11,14 +11,14 @@ const SIDES: readonly Side[] = ["left", "right", "head", "foot"];
  * Width of a bevel seen square-on, t / tan(a), to the nearest tick; at 90 degrees exactly nothing and
  * at 45 exactly the thickness.
  */
-export function bevelPlan(thickness: Length, degrees: number): Length {
+function bevelPlan(thickness: Length, degrees: number): Length {
   if (degrees === 90) return ZERO;
   if (degrees === 45) return thickness;
   return fromReal(thickness / Math.tan((degrees * Math.PI) / 180), "nearest");
 }
 
 /** Width along the cut, t / sin(a), to the nearest tick. */
-export const bevelSlope = (thickness: Length, degrees: number): Length =>
+const bevelSlope = (thickness: Length, degrees: number): Length =>
   degrees === 90 ? thickness : fromReal(thickness / Math.sin((degrees * Math.PI) / 180), "nearest");
 
 export interface StackedMats {
@@ -179,7 +179,7 @@ function faceSteps(mat: number, { thickness, bevel, back, face }: ComposedMat): 
 }
 
 /** Where a side named from the front lies for the hand that works on the back, the head away from it. */
-export const HAND_OF: Readonly<Record<Side, Hand>> = {
+const HAND_OF: Readonly<Record<Side, Hand>> = {
   left: "right",
   right: "left",
   head: "away",

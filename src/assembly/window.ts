@@ -161,7 +161,7 @@ export function beyondWindow(sheets: readonly LevelSheet[], window: FoundWindow)
 export const holdAsked = (design: Design): Length => add(design.hold, design.print?.sure ?? (0 as Length));
 
 /** How far the paper reaches under each edge of a window placed in its level frame; real ticks. */
-export const coverAt = (sheet: LevelSheet, at: { x: number; y: number }, size: Size): RealSides =>
+const coverAt = (sheet: LevelSheet, at: { x: number; y: number }, size: Size): RealSides =>
   reach({ left: at.x, top: at.y, width: size.width, height: size.height }, sheet.paper);
 
 function windowStep(

@@ -14,6 +14,7 @@ import { type ComposeOptions, runCompose } from "./compose.ts";
 import { type CutOptions, runCut } from "./cut.ts";
 import { type DrawOptions, runDraw } from "./draw.ts";
 import { Unreadable } from "./input.ts";
+import { type ListOptions, runList } from "./list.ts";
 import { type PacketOptions, runPacket } from "./packet.ts";
 
 const SCHEMAS = {
@@ -65,6 +66,15 @@ export async function main(argv: readonly string[]): Promise<number> {
     .addHelpText("after", CLI.cut.help)
     .action(async (file: string | undefined, options: CutOptions) => {
       status = await runCut(file, options);
+    });
+
+  program
+    .command("list")
+    .description(CLI.list.about)
+    .argument("<show>", CLI.packet.show)
+    .requiredOption("--out <file>", CLI.list.out)
+    .action(async (show: string, options: ListOptions) => {
+      status = await runList(show, options);
     });
 
   program

@@ -85,7 +85,8 @@ export async function runPacket(
   return problems.length > 0 || works.some(({ stopped }) => stopped) ? 1 : 0;
 }
 
-function sayFault(fault: ShowFault): string {
+/** Why nothing of a show could be read. */
+export function sayFault(fault: ShowFault): string {
   return fault.kind === "list"
     ? sayListProblem(fault.problem)
     : fault.problems.map(problemJson).map(CLI.say).join("\n");

@@ -124,7 +124,7 @@ export function compositionJson(composition: Composition, language: Speech["lang
 }
 
 /** One printer for each way of rounding, on one ruler. A composition says many of its lengths several times; each is printed once. */
-export const lengthsOn =
+const lengthsOn =
   (ruler: Ruler) =>
   (rounding: Rounding): ((length: Length) => LengthJson) => {
     const printed = new Map<Length, LengthJson>();

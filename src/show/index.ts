@@ -3,11 +3,10 @@ export {
   composeJson,
   composeResult,
   compositionJson,
-  lengthsOn,
   type ProblemJson,
   problemJson,
 } from "./compose-json.ts";
-export { DEFAULT_BOARD, DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+export { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
 export { practiceFor, readDesign } from "./read-design.ts";
 export { readPractice } from "./read-practice.ts";

@@ -36,7 +36,7 @@ export interface Practice {
   readonly studio: string;
 }
 
-export const DEFAULT_BOARD = "4-ply white rag";
+const DEFAULT_BOARD = "4-ply white rag";
 
 /** The habits before anyone has said anything, in the round figures of each unit. */
 export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {

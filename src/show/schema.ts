@@ -18,9 +18,9 @@ const editionSheet = z.object({
   image: z.optional(image),
 });
 
-export const UNITS = ["in", "mm"] as const;
-export const SIZE_LISTS = ["inch", "metric", "iso"] as const;
-export const HOLDINGS = ["pockets", "hinges", "strips"] as const;
+const UNITS = ["in", "mm"] as const;
+const SIZE_LISTS = ["inch", "metric", "iso"] as const;
+const HOLDINGS = ["pockets", "hinges", "strips"] as const;
 
 const sizeList = z.union([
   z.enum(SIZE_LISTS),

@@ -46,6 +46,12 @@ Exit status: 0 all went in; 1 some row or work needs mending, the rest is there;
 
 Exit status: 0 done; 1 done, but some piece cannot be cut; 2 nothing could be read.`,
   },
+  list: {
+    about: "a show as a list that a spreadsheet opens",
+    out: "the file to write; its ending says how: .csv or .xlsx",
+    sheet: "Works",
+    lost: (row: number, fields: string): string => `row ${row}: the list has no column for ${fields}`,
+  },
   draw: {
     about: "one mat at full size as SVG, DXF or PDF, for a plotter or to lay beside the board",
     out: "the file to write; its ending says how: .svg, .dxf or .pdf",

@@ -1,4 +1,4 @@
-import { type Composition, compose } from "../../src/assembly/index.ts";
+import type { Composition } from "../../src/assembly/index.ts";
 import { printExact } from "../../src/lengths/index.ts";
 import { type ComposeDocument, composeFrom, type PracticeDocument } from "../../src/show/index.ts";
 
@@ -28,5 +28,3 @@ export function opening(composition: Composition): string {
   const { unit } = composition.design.ruler;
   return `${printExact(back.width, unit)} x ${printExact(back.height, unit)}`;
 }
-
-export { compose };

@@ -160,3 +160,23 @@ test("[K3] options that cannot be read are named", () => {
   expect([ran.status, existsSync(out)]).toEqual([2, false]);
   expect(ran.err).toContain("practice.overlap: found 71/4");
 });
+
+test("[K1] a show leaves as a list, CSV or workbook, and comes back as the same works", () => {
+  const place = folder();
+  for (const ending of ["csv", "xlsx"]) {
+    const out = join(place, `works.${ending}`);
+    const ran = margent(["list", "examples/lists/evening-class.csv", "--out", out]);
+    expect([ending, ran.status, ran.out]).toEqual([ending, 0, ""]);
+    const again = margent(["packet", out, "--out", join(place, ending), ...DATE]);
+    expect(again.status).toBe(0);
+  }
+  const [csv, workbook] = [packetIn(join(place, "csv")), packetIn(join(place, "xlsx"))];
+  expect(csv.works.length).toBe(12);
+  expect(workbook).toEqual({ ...csv, show: "works" });
+  // What a list has no column for is said, not dropped unsaid.
+  const shown = margent(["list", "examples/slack-water/show.json", "--out", join(place, "show.csv")]);
+  expect(shown.err).toContain("the list has no column for");
+  expect(margent(["list", "examples/slack-water/show.json", "--out", join(place, "show.ods")]).status).toBe(
+    2,
+  );
+});
