@@ -14,13 +14,12 @@ export async function runList(showName: string, { out }: ListOptions): Promise<n
   const ending = /\.(csv|xlsx)$/i.exec(out)?.[1]?.toLowerCase();
   if (ending === undefined)
     throw new Unreadable(CLI.problem("--out", out, "a file name that ends in .csv or .xlsx"));
-  const read = await readShow(readBytes(showName), showName, "in");
+  const read = await readShow(readBytes(showName), showName, null);
   if (!read.ok) throw new Unreadable(sayFault(read.fault));
   const { show } = read;
-  const unit = show.practice?.unit ?? "in";
   const table = worksToTable(
     show.works.map(({ work }) => work),
-    unit,
+    show.unit,
   );
   const bytes =
     ending === "csv"

@@ -39,7 +39,11 @@ export async function runPacket(
   const paper = readPaper(options.paper);
   const date = readDate(options.date ?? today());
   const before = earlierPlan(options.out);
-  const read = await readShow(readBytes(showName), showName, practice?.unit ?? "in");
+  const read = await readShow(
+    readBytes(showName),
+    showName,
+    practice === null ? null : (practice.unit ?? "in"),
+  );
   if (!read.ok) throw new Unreadable(sayFault(read.fault));
 
   const { show } = read;

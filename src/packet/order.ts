@@ -62,8 +62,8 @@ export function prepare(
 ):
   | { readonly ok: true; readonly value: Prepared }
   | { readonly ok: false; readonly problems: readonly Problem[] } {
-  const practiceDocument = order.practice ?? order.show.practice ?? {};
-  const practice = practiceFor(practiceDocument, practiceDocument.unit ?? "in");
+  const practiceDocument = order.practice ?? order.show.practice ?? { unit: order.show.unit };
+  const practice = practiceFor(practiceDocument, practiceDocument.unit ?? order.show.unit);
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
   if (!stock.ok) return within("stock", stock.problems);

@@ -30,6 +30,8 @@ export interface ShowRead {
   readonly name: string;
   readonly room: string;
   readonly date: string | null;
+  /** What a list mostly measures in, or was told to; of a document, its practice's unit. */
+  readonly unit: Unit;
   readonly practice: PracticeDocument | null;
   readonly stock: StockDocument | null;
   readonly works: readonly RowWork[];
@@ -51,9 +53,10 @@ export type ShowResult =
 /**
  * Reads a show from a file's bytes: a document (JSON) or a list (CSV, XLSX), told apart by what they
  * hold. Works that cannot be read are left out and told by row; the others go on. `unit` is what a
- * bare number in a list means where neither its column nor its cell says.
+ * bare number in a list means where neither its column nor its cell says, and what its works are
+ * measured in; null: what the list itself mostly says, inches where it says nothing.
  */
-export async function readShow(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {
+export async function readShow(bytes: Uint8Array, fileName: string, unit: Unit | null): Promise<ShowResult> {
   return startsAsDocument(bytes)
     ? fromDocument(new TextDecoder().decode(bytes), fileName)
     : fromList(bytes, fileName, unit);
@@ -70,6 +73,7 @@ export const showReadOf = (show: ShowDocument): ShowRead => ({
   name: show.name,
   room: show.room ?? "",
   date: show.date ?? null,
+  unit: show.practice?.unit ?? "in",
   practice: show.practice ?? null,
   stock: show.stock ?? null,
   works: show.works.map((work, index) => ({ row: rowOf(index), work })),
@@ -122,16 +126,19 @@ function fromDocument(text: string, fileName: string): ShowResult {
   return { ok: true, show: { ...show, works: read, documentProblems } };
 }
 
-async function fromList(bytes: Uint8Array, fileName: string, unit: Unit): Promise<ShowResult> {
+async function fromList(bytes: Uint8Array, fileName: string, told: Unit | null): Promise<ShowResult> {
   const table = await readTable(bytes, fileName);
   if (!table.ok) return { ok: false, fault: { kind: "list", problem: table.problem } };
-  const list = listToWorks(table.table, { unit });
+  const inInches = listToWorks(table.table, { unit: "in" });
+  const unit = told ?? mostly(inInches.works.map(({ work }) => work));
+  const list = unit === "in" ? inInches : listToWorks(table.table, { unit });
   return {
     ok: true,
     show: {
       name: fileName.replace(/^.*[/\\]/, "").replace(/\.[a-z]+$/i, ""),
       room: "",
       date: null,
+      unit,
       practice: null,
       stock: null,
       works: list.works.map(({ row, work }) => ({ row, work })),
@@ -141,4 +148,10 @@ async function fromList(bytes: Uint8Array, fileName: string, unit: Unit): Promis
       unknownColumns: list.unknownColumns,
     },
   };
+}
+
+/** The unit that most sheets of a list are written in; inches where neither leads. */
+function mostly(works: readonly WorkDocument[]): Unit {
+  const metric = works.filter(({ design }) => /[cm]m$/.test(String(design.print?.width ?? ""))).length;
+  return 2 * metric > works.length ? "mm" : "in";
 }

@@ -180,3 +180,27 @@ test("[K1] a show leaves as a list, CSV or workbook, and comes back as the same 
     2,
   );
 });
+
+test("[K4] without a practice a list is measured in what it mostly says, boards and all", () => {
+  const [metric, inches] = [join(folder(), "p"), join(folder(), "p")];
+  margent([
+    "packet",
+    list("title;sheet width (cm);sheet height (cm)\nEbbe;24,0;32,0\nFlut;30;40\n"),
+    "--out",
+    metric,
+    ...DATE,
+  ]);
+  margent([
+    "packet",
+    list("title,sheet width,sheet height\nEbb,8,10\nNeap,9,12\n"),
+    "--out",
+    inches,
+    ...DATE,
+  ]);
+  const outers = (path: string) =>
+    (packetIn(path).works as unknown as { outer: { width: { text: string } } }[]).map(
+      ({ outer }) => outer.width.text,
+    );
+  expect(outers(metric)).toEqual(["400 mm", "500 mm"]);
+  expect(outers(inches)).toEqual(["12 in", "14 in"]);
+});
