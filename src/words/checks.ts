@@ -1,6 +1,6 @@
 import type { Check } from "../assembly/index.ts";
 import type { Side } from "../geometry/index.ts";
-import { type Length, printExact, printLength, type Ruler } from "../lengths/index.ts";
+import { exactFigure, type Figure, figureOf, figureText, type Length, type Ruler } from "../lengths/index.ts";
 import type { Language } from "./vocabulary.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -8,6 +8,8 @@ import { VOCABULARY } from "./vocabulary.ts";
 export interface Speech {
   readonly ruler: Ruler;
   readonly language: Language;
+  /** How a figure stands in a sentence; plain text, `1 3/4 in`, where absent. */
+  readonly set?: (figure: Figure) => string;
 }
 
 /** Where a side lies on the back, for the hand that marks it. */
@@ -24,12 +26,12 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const ofSheet = (sheet: string | null): string => (sheet === null ? "" : ` (sheet ${sheet})`);
 
 /** A check as one or two sentences: the side, the figure and a way out. One case for every code, so that a missing sentence does not compile. */
-export function sayCheck(check: Check, { ruler, language }: Speech): string {
+export function sayCheck(check: Check, { ruler, language, set = figureText }: Speech): string {
   const word = VOCABULARY[language];
-  const most = (length: Length): string => printLength(length, ruler, "down");
-  const least = (length: Length): string => printLength(length, ruler, "up");
-  const exact = (length: Length): string => printExact(length, ruler.unit);
-  const place = (length: Length): string => printLength(length, ruler, "nearest");
+  const most = (length: Length): string => set(figureOf(length, ruler, "down"));
+  const least = (length: Length): string => set(figureOf(length, ruler, "up"));
+  const exact = (length: Length): string => set(exactFigure(length, ruler.unit));
+  const place = (length: Length): string => set(figureOf(length, ruler, "nearest"));
   const carrierWay = (carrier: { width: Length; height: Length } | null): string =>
     carrier === null
       ? ""

@@ -13,6 +13,12 @@ export function setFigure(figure: Figure): { readonly whole: string; readonly fr
   };
 }
 
+/** A figure as it stands in a sentence, its unit kept with it. */
+export function figureInSentence(figure: Figure): string {
+  const { whole, fraction } = setFigure(figure);
+  return `${[whole, fraction].filter((part) => part !== "").join(THIN_SPACE)}\u00a0${figure.unit}`;
+}
+
 /** The exact length as it stands in a blank that is not open. */
 export function setText(length: Length, unit: Unit): string {
   const { whole, fraction } = setFigure(exactFigure(length, unit));
@@ -38,5 +44,4 @@ export function sizeText({ width, height }: Size, unit: Unit): string {
 }
 
 /** A length as it is spoken of in a sentence, its unit kept with it. */
-export const saidLength = (length: Length, unit: Unit): string =>
-  `${setText(length, unit)}\u00a0${exactFigure(length, unit).unit}`;
+export const saidLength = (length: Length, unit: Unit): string => figureInSentence(exactFigure(length, unit));

@@ -1,6 +1,7 @@
 import type { Check, Composition } from "../../assembly/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";
 import { sayCheck } from "../../words/index.ts";
+import { figureInSentence } from "../blanks/set-length.ts";
 import { LEVEL_WORDS, PAGE } from "../../words/page.ts";
 import { language } from "../state/session.ts";
 import { later } from "../later.tsx";
@@ -42,7 +43,7 @@ const keyOf = (check: Check): string =>
   ].join(" ");
 
 function CheckText({ check, document, composition, take }: Props & { readonly check: Check }) {
-  const speech = { ruler: composition.design.ruler, language: language.value };
+  const speech = { ruler: composition.design.ruler, language: language.value, set: figureInSentence };
   return (
     <li class={`check ${check.level}`}>
       <span class="level">{LEVEL_WORDS[check.level]}</span>

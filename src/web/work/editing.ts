@@ -1,6 +1,7 @@
 import type { Design } from "../../assembly/index.ts";
 import type { ComposeDocument } from "../../show/index.ts";
 import { sayCheck } from "../../words/index.ts";
+import { figureInSentence } from "../blanks/set-length.ts";
 import { type BlankName, keptSays } from "../../words/page.ts";
 import { designChange, type KeptWork } from "../state/change.ts";
 import { draft, setUnread } from "../state/draft.ts";
@@ -48,4 +49,8 @@ function tell(said: string, document: ComposeDocument): void {
   told.value = keptSays(said, heaviest === undefined ? null : sayCheck(heaviest, speechOf(design)));
 }
 
-export const speechOf = (design: Design) => ({ ruler: design.ruler, language: language.value });
+export const speechOf = (design: Design) => ({
+  ruler: design.ruler,
+  language: language.value,
+  set: figureInSentence,
+});
