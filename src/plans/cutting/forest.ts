@@ -1,6 +1,6 @@
-import type { Layout, Part } from "./layout.ts";
+import { type Layout, type Part, type SplitPart, tidied } from "./layout.ts";
 import { AXIS, FIRST, FREE, H, KIND, Memory, NEXT, PARENT, ROOT, STOCK, W } from "./memory.ts";
-import { BESIDE, type Place, type Preference, Seeker, STRIP } from "./places.ts";
+import { BESIDE, type Place, type Preference, Seeker, type Skips, STRIP } from "./places.ts";
 import type { WholeJob } from "./whole.ts";
 
 /**
@@ -15,10 +15,10 @@ export class Forest {
   private readonly seeker: Seeker;
 
   /** An empty forest with room for `pieces` pieces. */
-  constructor(job: WholeJob, pieces: number) {
+  constructor(job: WholeJob, pieces: number, skips: Skips | null = null) {
     this.job = job;
     this.memory = new Memory(job, pieces);
-    this.seeker = new Seeker(job, this.memory);
+    this.seeker = new Seeker(job, this.memory, skips);
   }
 
   /** Opens an empty sheet of a stock. Copies are the caller's to count. */
@@ -26,6 +26,32 @@ export class Forest {
     const size = this.job.stocks[stock];
     if (size === undefined) throw new RangeError(`no stock ${stock}`);
     return this.memory.newRoot(size.width, size.height, stock);
+  }
+
+  /** Opens a sheet with a layout on it. */
+  plant(layout: Layout): void {
+    const root = this.open(layout.stock);
+    const part = tidied(layout.root);
+    const { memory } = this;
+    const { width, height } = part;
+    if (part.is === "split") this.fill(root, part);
+    else if (width === memory.get(root + W) && height === memory.get(root + H))
+      this.fill(root, { is: "split", axis: "x", width, height, parts: [part], rest: 0 });
+    else throw new RangeError("a layout that does not fill its sheet");
+  }
+
+  private fill(node: number, part: SplitPart): void {
+    const { memory } = this;
+    const root = memory.get(node + ROOT);
+    memory.put(node + AXIS, part.axis === "x" ? 0 : 1);
+    for (const one of part.parts) {
+      const kind = one.is === "piece" ? one.kind : -1;
+      const child = memory.newNode(one.width, one.height, 0, kind, root);
+      memory.link(node, child);
+      if (one.is === "split") this.fill(child, one);
+      else memory.countPlaced(kind, 1);
+    }
+    memory.setFree(node, part.rest);
   }
 
   /** Takes a sheet away with all that lies on it; the kinds that came free are added to `freed`. */

@@ -24,7 +24,7 @@ const WASTE_AT = 10;
 /** Of a root. */
 export const STOCK = 11;
 /** Of a root: place in the list of roots. */
-const ROOT_AT = 12;
+export const ROOT_AT = 12;
 const STRIDE = 13;
 
 // Cells at the head of the memory.

@@ -1,3 +1,4 @@
+import type { Chance } from "./chance.ts";
 import { AXIS, FIRST, FREE, H, type Memory, ROOT, STOCK, W } from "./memory.ts";
 import { mayLieIn, type WholeJob } from "./whole.ts";
 
@@ -38,6 +39,12 @@ export const noPlace = (): Place => ({
  */
 export type Preference = "squares" | "tight" | "side";
 
+/** Places passed over by chance: a share of all. */
+export interface Skips {
+  readonly chance: Chance;
+  readonly share: number;
+}
+
 /** Looks for places in a forest's waste. */
 export class Seeker {
   private readonly job: WholeJob;
@@ -46,8 +53,14 @@ export class Seeker {
   /** Whether any stock has a longest cut: spares the test in the commonest case. */
   private readonly limited: boolean;
 
-  constructor(job: WholeJob, memory: Memory) {
+  private readonly skips: Skips | null;
+  /** How many waste rectangles are looked at before one is passed over. */
+  private untilSkip = Number.POSITIVE_INFINITY;
+
+  constructor(job: WholeJob, memory: Memory, skips: Skips | null) {
     this.job = job;
+    this.skips = skips;
+    if (skips !== null) this.untilSkip = this.drawn(skips);
     this.memory = memory;
     this.allowed = new Uint8Array(job.kinds.length * job.stocks.length);
     job.kinds.forEach((kind, k) => {
@@ -56,6 +69,10 @@ export class Seeker {
       });
     });
     this.limited = job.stocks.some((stock) => stock.longestCut !== Number.POSITIVE_INFINITY);
+  }
+
+  private drawn({ chance, share }: Skips): number {
+    return Math.ceil(Math.log(1 - chance.next()) / Math.log(1 - share));
   }
 
   /** The best place for a kind among the waste of all open sheets (or of one, `only`); false when there is none. */
@@ -72,6 +89,10 @@ export class Seeker {
       const node = m[wasteBase + index] as number;
       const free = m[node + FREE] as number;
       if (free < least) continue;
+      if (--this.untilSkip <= 0 && this.skips !== null && only < 0) {
+        this.untilSkip = this.drawn(this.skips);
+        continue;
+      }
       const root = m[node + ROOT] as number;
       if (only >= 0 && root !== only) continue;
       if (this.allowed[allowedAt + (m[root + STOCK] as number)] === 0) continue;

@@ -7,6 +7,8 @@ import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
 import { patternPlan } from "./patterns.ts";
 import { PricingTable } from "./pricing.ts";
+import { improved } from "./improve.ts";
+import { Chance } from "./chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
 import { fitsAtAll, wholeJob, type WholeJob } from "./whole.ts";
@@ -34,8 +36,9 @@ export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan 
   requireSoundJob(job);
   const whole = wholeJob(job);
   const table = PricingTable.for(whole);
-  const best = bestPlans(job, whole, table, options);
-  const plans = best.map((plan) => completed(job, whole, table, plan));
+  const bound = cheapBound(whole, table);
+  const best = bestPlans(job, whole, table, bound, options);
+  const plans = best.map((plan) => completed(job, whole, bound, plan));
   const [plan] = plans.toSorted((a, b) => a.settings - b.settings);
   if (plan === undefined) throw new RangeError("no plan was made");
   const faults = cuttingFaults(job, plan);
@@ -49,7 +52,8 @@ function bestPlans(
   job: CuttingJob,
   whole: WholeJob,
   table: PricingTable | null,
-  { seconds, clock }: PlanOptions,
+  bound: CostBound,
+  { seconds, seed, clock }: PlanOptions,
 ): Judged[] {
   const until = clock() + seconds * 1000;
   const scarce = mayRunOut(whole);
@@ -60,9 +64,12 @@ function bestPlans(
     const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
     if (order < 0) best = [plan];
     else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
-    if (clock() >= until) break;
+    if (clock() >= until) return best;
   }
-  return best;
+  const [start] = best;
+  if (start === undefined) return best;
+  const found = improved(whole, least, start, bound, new Chance(seed), () => clock() >= until);
+  return compareJudged(found, start) < 0 ? [found] : best;
 }
 
 /** Ways to make a plan, the quickest first. */
@@ -79,20 +86,20 @@ const mayRunOut = (whole: WholeJob): boolean =>
       !whole.stocks.some((stock) => stock.copies === Number.POSITIVE_INFINITY && fitsAtAll(kind, stock)),
   ) || whole.stocks.some((stock) => stock.longestCut !== Number.POSITIVE_INFINITY);
 
-function completed(job: CuttingJob, whole: WholeJob, table: PricingTable | null, plan: Judged): CuttingPlan {
+function completed(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Judged): CuttingPlan {
   const sheets = assemble(job, whole, plan.layouts);
   const missing = job.pieces.map(({ count }) => count);
   for (const { placements } of sheets)
     for (const { piece } of placements) missing[piece] = at(missing, piece) - 1;
   const complete = missing.every((count) => count === 0);
   const cost = costOf(job, sheets);
-  const bound = boundFor(whole, table, plan, cost);
+  const own = boundFor(bound, plan, cost);
   return {
     sheets,
     cost,
     sheetsUsed: sheets.filter(({ from }) => from.kind === "stock").length,
-    bound,
-    proven: complete && cost <= reachableBound(whole, bound) * (1 + 1e-9),
+    bound: own,
+    proven: complete && cost <= reachableBound(whole, own) * (1 + 1e-9),
     settings: sheets.reduce((sum, sheet) => sum + sheet.settings, 0),
     missing,
     checks: checksOf(job, whole, sheets, missing),
@@ -100,9 +107,8 @@ function completed(job: CuttingJob, whole: WholeJob, table: PricingTable | null,
 }
 
 /** A bound for the demand that is met: where some cannot be, the pieces that no sheet gives are left out; where the stock runs out, nothing is known. */
-function boundFor(whole: WholeJob, table: PricingTable | null, plan: Judged, cost: number): CostBound {
+function boundFor(bound: CostBound, plan: Judged, cost: number): CostBound {
   if (plan.missing > 0) return { cost: 0, how: "none" };
-  const bound = cheapBound(whole, table);
   return { ...bound, cost: Math.min(bound.cost, cost) };
 }
 
