@@ -11,7 +11,7 @@ import { fitsAtAll, type WholeJob } from "./whole.ts";
  *   t * (value of the demand) - sum over limited stocks of copies * max(0, t * worth - cost)
  * is such a bound (weak duality), and the best t is at one of the ratios cost / worth.
  */
-function boundByValues(job: WholeJob, values: ArrayLike<number>, worth: readonly number[]): number {
+export function boundByValues(job: WholeJob, values: ArrayLike<number>, worth: readonly number[]): number {
   const total = job.kinds.reduce((sum, kind, index) => sum + kind.count * at(values, index), 0);
   let cap = Number.POSITIVE_INFINITY;
   const ratios: number[] = [];

@@ -8,7 +8,7 @@ import type { WholeJob } from "./whole.ts";
  * What is left to do once some layouts are fixed: the same kinds and stocks, with what is still
  * wanted and still there.
  */
-function remainder(job: WholeJob, layouts: readonly Layout[]): WholeJob {
+export function remainder(job: WholeJob, layouts: readonly Layout[]): WholeJob {
   const placed = new Int32Array(job.kinds.length);
   const used = new Int32Array(job.stocks.length);
   for (const { stock, root } of layouts) {

@@ -7,7 +7,7 @@ import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
 import { patternPlan } from "./patterns.ts";
 import { PricingTable } from "./pricing.ts";
-import { improved } from "./improve.ts";
+import { searched } from "./search.ts";
 import { Chance } from "./chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
@@ -36,8 +36,7 @@ export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan 
   requireSoundJob(job);
   const whole = wholeJob(job);
   const table = PricingTable.for(whole);
-  const bound = cheapBound(whole, table);
-  const best = bestPlans(job, whole, table, bound, options);
+  const { best, bound } = bestPlans(job, whole, table, options);
   const plans = best.map((plan) => completed(job, whole, bound, plan));
   const [plan] = plans.toSorted((a, b) => a.settings - b.settings);
   if (plan === undefined) throw new RangeError("no plan was made");
@@ -52,9 +51,9 @@ function bestPlans(
   job: CuttingJob,
   whole: WholeJob,
   table: PricingTable | null,
-  bound: CostBound,
   { seconds, seed, clock }: PlanOptions,
-): Judged[] {
+): { readonly best: readonly Judged[]; readonly bound: CostBound } {
+  const cheap = cheapBound(whole, table);
   const until = clock() + seconds * 1000;
   const scarce = mayRunOut(whole);
   const least = leastOf(job.least, whole);
@@ -64,12 +63,14 @@ function bestPlans(
     const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
     if (order < 0) best = [plan];
     else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
-    if (clock() >= until) return best;
+    if (clock() >= until) return { best, bound: cheap };
   }
   const [start] = best;
-  if (start === undefined) return best;
-  const found = improved(whole, least, start, bound, new Chance(seed), () => clock() >= until);
-  return compareJudged(found, start) < 0 ? [found] : best;
+  if (start === undefined) return { best, bound: cheap };
+  const own = scarce ? null : table;
+  const found = searched(whole, own, least, start, cheap, new Chance(seed), () => until - clock());
+  const better = compareJudged(found.best, start) < 0;
+  return { best: better ? [found.best] : best, bound: found.bound };
 }
 
 /** Ways to make a plan, the quickest first. */
