@@ -26,7 +26,7 @@ function run(work: (line: string) => number): number[] {
   return seconds;
 }
 
-const own = run((line) => JSON.stringify(composeResult(JSON.parse(line)).json).length);
+const own = run((line) => composeResult(JSON.parse(line)).text.length);
 const reference = run((line) => composeReference(JSON.parse(line), 25).mats.length + 1);
 const rate = (seconds: number[]): string =>
   `${Math.round(DESIGNS / median(seconds)).toLocaleString("en")} designs a second`;

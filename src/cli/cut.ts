@@ -13,7 +13,11 @@ export interface CutOptions {
 
 /** `margent cut`: one material's job, or one a line. The result is the exit status. */
 export async function runCut(file: string | undefined, options: CutOptions): Promise<number> {
-  if (options.lines === true) return answerLines((document) => cutResult(document, clock));
+  if (options.lines === true)
+    return answerLines((document) => {
+      const { json, stopped } = cutResult(document, clock);
+      return { text: JSON.stringify(json), stopped };
+    });
   const planned = planFor(parseJson(readText(file), file ?? "standard input"), clock);
   if (!planned.ok) throw new Unreadable(planned.problems.map(cutProblemJson).map(CLI.say).join("\n"));
   const { json, job, unit, plan, stopped } = planned.value;

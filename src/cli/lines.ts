@@ -1,12 +1,11 @@
-import { createInterface } from "node:readline";
 import { foundText } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayWanted } from "../words/index.ts";
 import { Unreadable } from "./input.ts";
 
-/** What one document comes to, and whether it is bad or cannot be made as asked. */
+/** What one document comes to, as JSON text, and whether it is bad or cannot be made as asked. */
 export interface Answer {
-  readonly json: object;
+  readonly text: string;
   readonly stopped: boolean;
 }
 
@@ -18,19 +17,32 @@ export async function answerLines(answer: (document: unknown) => Answer): Promis
   let status = 0;
   let piece = "";
   let seen = false;
-  for await (const line of createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY })) {
-    if (line.trim() === "") continue;
-    seen = true;
-    const { json, stopped } = answerLine(line, answer);
-    if (stopped) status = 1;
-    piece += `${JSON.stringify(json)}\n`;
-    if (piece.length < PIECE) continue;
-    await write(piece);
-    piece = "";
+  for await (const lines of linesOf(process.stdin.setEncoding("utf8"))) {
+    for (const line of lines) {
+      if (line.trim() === "") continue;
+      seen = true;
+      const { text, stopped } = answerLine(line, answer);
+      if (stopped) status = 1;
+      piece += `${text}\n`;
+      if (piece.length < PIECE) continue;
+      await write(piece);
+      piece = "";
+    }
   }
   await write(piece);
   if (!seen) throw new Unreadable(CLI.noInput);
   return status;
+}
+
+/** The lines of a text as they come in, those of one chunk together; the last one needs no end. */
+async function* linesOf(chunks: AsyncIterable<string>): AsyncGenerator<readonly string[]> {
+  let begun = "";
+  for await (const chunk of chunks) {
+    const lines = (begun + chunk).split("\n");
+    begun = lines.pop() ?? "";
+    yield lines;
+  }
+  yield [begun];
 }
 
 function answerLine(line: string, answer: (document: unknown) => Answer): Answer {
@@ -39,7 +51,8 @@ function answerLine(line: string, answer: (document: unknown) => Answer): Answer
     document = JSON.parse(line);
   } catch (error) {
     const found = foundText(error instanceof Error ? error.message : String(error));
-    return { json: { error: { field: "", found, wanted: sayWanted({ kind: "json" }) } }, stopped: true };
+    const problem = { field: "", found, wanted: sayWanted({ kind: "json" }) };
+    return { text: JSON.stringify({ error: problem }), stopped: true };
   }
   return answer(document);
 }

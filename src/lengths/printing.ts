@@ -4,6 +4,7 @@ import {
   type Rounding,
   TICKS_PER_INCH,
   toGraduation,
+  toMillimetres,
   wholeNumber,
 } from "./length.ts";
 import type { Unit } from "./reading.ts";
@@ -66,7 +67,9 @@ export const printLength = (length: Length, ruler: Ruler, rounding: Rounding = "
   figureText(figureOf(length, ruler, rounding));
 
 /** The exact length as text: it reads back to the same ticks. */
-export const printExact = (length: Length, unit: Unit): string => figureText(exactFigure(length, unit));
+export const printExact = (length: Length, unit: Unit): string =>
+  // A number prints itself in the fewest decimals that are it, and a tick has no more than seven.
+  unit === "mm" ? `${toMillimetres(length)} mm` : figureText(exactFigure(length, unit));
 
 /** Inches in whole and binary fraction, where the graduation is one over a power of two of an inch; otherwise undefined. */
 function fractionParts(length: Length, ruler: Ruler): Figure | undefined {

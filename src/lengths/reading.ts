@@ -41,50 +41,27 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅒": "1/10",
 };
 
+const MILLIMETRE = TICKS_PER_MILLIMETRE;
+const INCH = TICKS_PER_INCH;
+
 /** Ticks in one of each unit that may be written. A metre and a foot are here because people write them. */
-const UNITS: Readonly<Record<string, number>> = {
-  mm: TICKS_PER_MILLIMETRE,
-  millimetre: TICKS_PER_MILLIMETRE,
-  millimetres: TICKS_PER_MILLIMETRE,
-  millimeter: TICKS_PER_MILLIMETRE,
-  millimeters: TICKS_PER_MILLIMETRE,
-  cm: TICKS_PER_MILLIMETRE * 10,
-  centimetre: TICKS_PER_MILLIMETRE * 10,
-  centimetres: TICKS_PER_MILLIMETRE * 10,
-  centimeter: TICKS_PER_MILLIMETRE * 10,
-  centimeters: TICKS_PER_MILLIMETRE * 10,
-  m: TICKS_PER_MILLIMETRE * 1000,
-  metre: TICKS_PER_MILLIMETRE * 1000,
-  metres: TICKS_PER_MILLIMETRE * 1000,
-  meter: TICKS_PER_MILLIMETRE * 1000,
-  meters: TICKS_PER_MILLIMETRE * 1000,
-  in: TICKS_PER_INCH,
-  "in.": TICKS_PER_INCH,
-  inch: TICKS_PER_INCH,
-  inches: TICKS_PER_INCH,
-  '"': TICKS_PER_INCH,
-  ft: TICKS_PER_INCH * 12,
-  "ft.": TICKS_PER_INCH * 12,
-  foot: TICKS_PER_INCH * 12,
-  feet: TICKS_PER_INCH * 12,
-  "'": TICKS_PER_INCH * 12,
-};
+const UNITS: ReadonlyMap<string, number> = new Map([
+  ...["mm", "millimetre", "millimetres", "millimeter", "millimeters"].map(
+    (name) => [name, MILLIMETRE] as const,
+  ),
+  ...["cm", "centimetre", "centimetres", "centimeter", "centimeters"].map(
+    (name) => [name, 10 * MILLIMETRE] as const,
+  ),
+  ...["m", "metre", "metres", "meter", "meters"].map((name) => [name, 1000 * MILLIMETRE] as const),
+  ...["in", "in.", "inch", "inches", '"'].map((name) => [name, INCH] as const),
+  ...["ft", "ft.", "foot", "feet", "'"].map((name) => [name, 12 * INCH] as const),
+]);
 
 const refuse = (fault: LengthFault): LengthRead => ({ ok: false, fault });
 const NOT_A_LENGTH = refuse({ code: "not-a-length" });
 
-/** The same text with every printed variant of a sign written one way, or null where a character has no place in a length. */
+/** The same text with every printed variant of a sign written one way. */
 function plain(text: string): string {
-  return (PLAIN_ALREADY.test(text) ? text : withPlainSigns(text))
-    .replace(/(\d)-(?=\s?\d+\s*\/)/g, "$1 ")
-    .replace(/ +/g, " ")
-    .trim();
-}
-
-/** Most lengths are typed in plain signs; they are spared the replacing. */
-const PLAIN_ALREADY = /^[\d a-zA-Z./,"-]*$/;
-
-function withPlainSigns(text: string): string {
   return text
     .replace(/[\u00a0\u2000-\u200a\u202f\u205f\u3000\t]/g, " ")
     .replace(/[\u2044\u2215\uff0f]/g, "/")
@@ -92,11 +69,15 @@ function withPlainSigns(text: string): string {
     .replace(/[\u2032\u2018\u2019]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
     .replace(/\u2212/g, "-")
-    .replace(/(\d)[\u2010\u2011\u2013](?=\s?\d+\s*\/)/g, "$1 ");
+    .replace(/(\d)[\u2010\u2011\u2013-](?=\s?\d+\s*\/)/g, "$1 ")
+    .replace(/ +/g, " ")
+    .trim();
 }
 
 // whole-or-decimal, fraction, both; the unit is whatever letters or marks follow.
 const QUANTITY = /^(?:(\d+(?:[.,]\d+)?|[.,]\d+)(?: (\d+)\/(\d+))?|(\d+)\/(\d+))? ?([a-z]+\.?|["'])?$/i;
+/** No length takes more signs than this. */
+const LONGEST_TEXT = 60;
 const FEET_AND_MORE = /^(\d+) ?(ft\.?|foot|feet|')[ -]?(.+)$/i;
 
 /**
@@ -106,9 +87,12 @@ const FEET_AND_MORE = /^(\d+) ?(ft\.?|foot|feet|')[ -]?(.+)$/i;
  * decimals or thousands, an unknown unit, anything past 100 m.
  */
 export function readLength(text: string, unit: Unit, signed = false): LengthRead {
+  // Most lengths are typed in plain signs already.
+  const typed = text.length <= LONGEST_TEXT ? QUANTITY.exec(text) : null;
+  if (typed && typed[0] !== "") return fromQuantity(typed, unit);
   const written = plain(text);
   if (written === "") return refuse({ code: "empty" });
-  if (written.length > 60) return NOT_A_LENGTH;
+  if (written.length > LONGEST_TEXT) return NOT_A_LENGTH;
   if (written.startsWith("-")) {
     if (!signed) return refuse({ code: "negative" });
     const read = readLength(written.slice(1).trimStart(), unit);
@@ -125,10 +109,13 @@ export function readLength(text: string, unit: Unit, signed = false): LengthRead
 
 function readQuantity(written: string, unit: Unit): LengthRead {
   const match = QUANTITY.exec(written);
-  if (!match) return NOT_A_LENGTH;
+  return match ? fromQuantity(match, unit) : NOT_A_LENGTH;
+}
+
+function fromQuantity(match: RegExpExecArray, unit: Unit): LengthRead {
   const [, number, over, under, loneOver, loneUnder, unitText] = match;
   if (number === undefined && loneOver === undefined) return NOT_A_LENGTH;
-  const perUnit = unitText === undefined ? UNITS[unit] : UNITS[unitText.toLowerCase()];
+  const perUnit = UNITS.get(unitText === undefined ? unit : unitText.toLowerCase());
   if (perUnit === undefined) return refuse({ code: "unknown-unit", unit: unitText ?? "" });
 
   const numerator = Number(over ?? loneOver ?? 0);
@@ -150,11 +137,10 @@ function readQuantity(written: string, unit: Unit): LengthRead {
 
 /** Ticks of a decimal; split at the point so that seven decimals of a millimetre stay exact. */
 function decimalTicks(number: string, perUnit: number): number {
-  const [whole = "0", decimals = ""] = number.split(".");
-  return (
-    Number(whole || "0") * perUnit +
-    (decimals === "" ? 0 : (Number(decimals) * perUnit) / 10 ** decimals.length)
-  );
+  const point = number.indexOf(".");
+  if (point < 0) return Number(number) * perUnit;
+  const decimals = number.slice(point + 1);
+  return Number(number.slice(0, point)) * perUnit + (Number(decimals) * perUnit) / 10 ** decimals.length;
 }
 
 function within(value: number): LengthRead {

@@ -47,7 +47,7 @@ export function sayCheck(check: Check, { ruler, language, set = figureText }: Sp
     case "border-small":
       return `${capital(named(check.side))}: the border is ${most(check.border)}, narrower than your least of ${least(check.least)}. Take a larger board, or narrow the lift.`;
     case "border-uneven":
-      return `What is left does not halve on this ruler: the front's left is ${place(check.left)}, the front's right ${place(check.right)}. The wider one lies at your left hand on the back.`;
+      return `What is left does not halve on this ruler: the front's left is ${exact(check.left)}, the front's right ${exact(check.right)}. The wider one lies at your left hand on the back.`;
     case "window-gone":
       return `No ${check.direction} is left for the window (${check.size < 0 ? "less than nothing" : "0"}). Cover less of the image.`;
     case "reveal-gone":

@@ -56,14 +56,21 @@ export function sayStepName(name: StepName, mats: number, language: Speech["lang
  * `4 1/8 in / 2 = 2 1/16 in, down to 2 in`. Operands are printed exactly, so that the sum is true of
  * the figures on the paper; a result that no figure states exactly is marked `≈`.
  */
-export function saySum(step: MadeStep, unit: Unit): string {
-  const left = sumText(step.sum, unit);
-  const kept = printExact(step.is, unit);
+export function saySum(
+  step: MadeStep,
+  unit: Unit,
+  exact: Exact = (length) => printExact(length, unit),
+): string {
+  const left = sumText(step.sum, exact);
+  const kept = exact(step.is);
   if (step.makes === step.is) return left === kept ? kept : `${left} = ${kept}`;
   const whole = Number.isSafeInteger(step.makes);
-  const made = whole ? `= ${printExact(step.makes as Length, unit)}` : `≈ ${realText(step.makes, unit)}`;
+  const made = whole ? `= ${exact(step.makes as Length)}` : `≈ ${realText(step.makes, unit)}`;
   return step.rounded === null ? `${left} ${made}` : `${left} ${made}, ${WAYS[step.rounded]} ${kept}`;
 }
+
+/** Prints a length exactly; given by whoever prints the same ones often. */
+type Exact = (length: Length) => string;
 
 const WAYS = { down: "down to", up: "up to", nearest: "to the nearest" } as const;
 
@@ -75,26 +82,26 @@ const realText = (makes: number, unit: Unit): string =>
 
 const BINDS = { "+": 1, "-": 1, "×": 2, "/": 2 } as const;
 
-function sumText(sum: Sum, unit: Unit): string {
+function sumText(sum: Sum, exact: Exact): string {
   switch (sum.kind) {
     case "length":
-      return printExact(sum.length, unit);
+      return exact(sum.length);
     case "number":
       return sum.text;
     case "tangent":
       return `tan ${sum.degrees}°`;
     case "square":
-      return `(${printExact(sum.length, unit)})²`;
+      return `(${exact(sum.length)})²`;
     case "root":
-      return `√(${sumText(sum.of, unit)})`;
+      return `√(${sumText(sum.of, exact)})`;
     case "op":
-      return `${operandText(sum.left, sum.op, false, unit)} ${sum.op} ${operandText(sum.right, sum.op, true, unit)}`;
+      return `${operandText(sum.left, sum.op, false, exact)} ${sum.op} ${operandText(sum.right, sum.op, true, exact)}`;
   }
 }
 
 /** A part of a sum, in brackets where it would otherwise be read in another order. */
-function operandText(part: Sum, within: keyof typeof BINDS, right: boolean, unit: Unit): string {
-  const text = sumText(part, unit);
+function operandText(part: Sum, within: keyof typeof BINDS, right: boolean, exact: Exact): string {
+  const text = sumText(part, exact);
   if (part.kind !== "op") return text;
   const looser = BINDS[part.op] < BINDS[within];
   const regroups = right && BINDS[part.op] === BINDS[within] && (within === "-" || within === "/");

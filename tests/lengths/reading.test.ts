@@ -47,7 +47,9 @@ test("[L3] a bare number takes the unit; feet may go before inches", () => {
   expect(read(`1' 2 1/2"`)).toBe(inch(29, 2));
   expect(read("1 ft 2 1/2 in", "mm")).toBe(inch(29, 2));
   expect(read("1' 2", "mm")).toBe(inch(14));
+  expect(read("5 ft.")).toBe(inch(60));
   expect(read("3 furlong")).toBe("unknown-unit");
+  expect(read("3 constructor")).toBe("unknown-unit");
 });
 
 test("[L4] a comma that may part decimals or thousands is refused without a unit, and decimal otherwise", () => {
