@@ -21,6 +21,7 @@ export interface Generated {
 /**
  * The cheapest mixture of layouts, parts of sheets allowed, with the layouts that it takes priced out
  * of one table for all stocks at once (Gilmore and Gomory 1965). Begins from the layouts of `pool`.
+ * The values that are priced lie half-way to those of the best bound, which spares rounds (Wentges 1997).
  * Only for jobs in which every kind fits a stock that never runs out.
  */
 export function generated(
@@ -61,24 +62,36 @@ export function generated(
   };
   for (const layout of pool) take(layout);
   let bound = 0;
+  let centre: ArrayLike<number> | null = null;
+  /** Prices the values out; true when a layout was taken that makes the mixture cheaper. */
+  const priced = (values: Float64Array): boolean => {
+    table.fill(values);
+    const worth = job.stocks.map((stock) => table.worth(stock));
+    const found = boundByValues(job, values, worth);
+    if (found > bound) {
+      bound = found;
+      centre = values;
+    }
+    let taken = false;
+    job.stocks.forEach((stock, index) => {
+      // The table does not know which pieces must not turn in a window that may lie turned.
+      if (stock.copies === 0 || !stock.takesFixed || at(worth, index) === 0) return;
+      const root = table.pattern(stock);
+      if (root === null) return;
+      const { cost, rows, amounts } = column({ stock: index, root });
+      const gives = rows.reduce((sum, row, k) => sum + at(master.duals, row) * at(amounts, k), 0);
+      if (gives > cost + 1e-7 * (1 + cost) && take({ stock: index, root })) taken = true;
+    });
+    return taken;
+  };
   const turns = 4 * wanted.length + 200;
   for (let round = 0; ; round++) {
     master.solve(turns);
     if (round >= Math.min(rounds, MOST_ROUNDS) || timeIsUp()) break;
-    const values = job.kinds.map((_, kind) => Math.max(0, at(master.duals, kind)));
-    table.fill(values);
-    const worth = job.stocks.map((stock) => table.worth(stock));
-    bound = Math.max(bound, boundByValues(job, values, worth));
-    if (bound >= master.cost() * (1 - 1e-7)) break;
-    let taken = false;
-    job.stocks.forEach((stock, index) => {
-      if (stock.copies === 0 || !stock.takesFixed) return;
-      const price = stock.cost + Math.max(0, master.duals[limitRow.get(index) ?? -1] ?? 0);
-      if (at(worth, index) <= price + 1e-7 * (1 + price)) return;
-      const root = table.pattern(stock);
-      if (root !== null && take({ stock: index, root })) taken = true;
-    });
-    if (!taken) break;
+    const values = Float64Array.from(job.kinds, (_, kind) => Math.max(0, at(master.duals, kind)));
+    const between = values.map((value, kind) => (value + at(centre ?? values, kind)) / 2);
+    const taken = priced(between) || priced(values);
+    if (!taken || bound >= master.cost() * (1 - 1e-7)) break;
   }
   return { pool: layouts, amounts: master.amounts(), bound };
 }

@@ -9,7 +9,7 @@ import type { WholeJob } from "./whole.ts";
 /** Rounds of pricing for what is left after each step of a dive. */
 const ROUNDS = 3;
 /** The last sheets of a dive are laid piece by piece. */
-const LAST_SHEETS = 3;
+const LAST_SHEETS = 6;
 
 /**
  * A whole plan out of a mixture: every layout that is cut once and more is taken that often, then the

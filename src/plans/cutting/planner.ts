@@ -7,7 +7,7 @@ import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
 import { patternPlan } from "./patterns.ts";
 import { PricingTable } from "./pricing.ts";
-import { searched } from "./search.ts";
+import { isMany, searched } from "./search.ts";
 import { Chance } from "./chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
@@ -21,6 +21,9 @@ export interface PlanOptions {
   /** Milliseconds from any start. */
   readonly clock: () => number;
 }
+
+/** The first plans of a job that columns are generated for. */
+const QUICK_WAYS = 4;
 
 /** The most plans alike in cost, sheets and leftover whose fence settings are compared. */
 const MOST_ALIKE = 3;
@@ -77,7 +80,9 @@ function bestPlans(
 function attempts(whole: WholeJob, table: PricingTable | null, scarce: boolean): (() => RoughPlan)[] {
   const greedy = WAYS.map((way) => () => greedyPlan(whole, way, scarce));
   const full = table === null ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
-  return [...greedy.slice(0, 2), ...full, ...greedy.slice(2)];
+  const quick = [...greedy.slice(0, 2), ...full];
+  // Where columns come first they need the time more than further ways that are alike.
+  return table !== null && isMany(whole) ? quick.slice(0, QUICK_WAYS) : [...quick, ...greedy.slice(2)];
 }
 
 /** Whether some kind fits no sheet that can be had as often as wanted. */

@@ -13,6 +13,15 @@ import type { WholeJob } from "./whole.ts";
 const MANY_PIECES = 150;
 const MANY_ALIKE = 3;
 
+const piecesOf = (whole: WholeJob): number => whole.kinds.reduce((sum, kind) => sum + kind.count, 0);
+
+/** Whether columns are to come first. */
+export const isMany = (whole: WholeJob): boolean =>
+  piecesOf(whole) > MANY_PIECES || piecesOf(whole) >= MANY_ALIKE * whole.kinds.length;
+
+/** Steps without a cheaper plan for the last sheets of a dive. */
+const LAST_STEPS = 4000;
+
 export interface Searched {
   readonly best: Judged;
   readonly bound: CostBound;
@@ -32,8 +41,8 @@ export function searched(
   chance: Chance,
   timeLeft: () => number,
 ): Searched {
-  const pieces = whole.kinds.reduce((sum, kind) => sum + kind.count, 0);
-  const many = pieces > MANY_PIECES || pieces >= MANY_ALIKE * whole.kinds.length;
+  const pieces = piecesOf(whole);
+  const many = isMany(whole);
   const timeIsUp = () => timeLeft() <= 0;
   let best = start;
   let bound = cheap;
@@ -44,13 +53,17 @@ export function searched(
   };
   if (table !== null && !done()) {
     // Few unlike pieces need the time for laying them; there the columns are for the bound.
-    const share = timeLeft() * (many ? 0.4 : 0.8);
+    const share = timeLeft() * (many ? 0.45 : 0.8);
     const columnsEnd = () => timeLeft() <= share;
     const mixture = generated(whole, table, best.layouts, Number.POSITIVE_INFINITY, columnsEnd);
     if (mixture.bound > bound.cost) bound = { cost: mixture.bound, how: "columns" };
     enough = reachableBound(whole, bound) * (1 + 1e-9);
     if (!done()) {
-      const rough = dived(whole, table, mixture, cheapestGreedy, () => timeLeft() <= share * 0.5);
+      const last = (rest: WholeJob) => {
+        const laid = judged(rest, null, cheapestGreedy(rest));
+        return improved(rest, null, laid, { enough: 0, quiet: LAST_STEPS, chance, timeIsUp });
+      };
+      const rough = dived(whole, table, mixture, last, () => timeLeft() <= share * 0.5);
       take(judged(whole, least, cheapened(whole, rough)));
     }
   }
