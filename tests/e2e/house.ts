@@ -1,13 +1,13 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { build } from "vite";
 import { createApp, listen, papersOf, readAssets, readExample } from "../../src/server/index.ts";
 import { launch } from "./browser.ts";
 
-const root = fileURLToPath(new URL("../..", import.meta.url));
+/** Tests and benchmarks are run from the project's folder. */
+const root = process.cwd();
 
 /** The page as it is built and served, and a browser to open it in. */
 export interface House {
