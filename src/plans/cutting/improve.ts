@@ -36,4 +36,4 @@ export function improved(whole: WholeJob, least: Least, start: Judged, work: Wor
 
 /** After how many steps without a cheaper plan none is to be hoped for: more for more pieces, until a step itself takes long. */
 export const quietSteps = (pieces: number): number =>
-  Math.floor(Math.min(200 + 10 * pieces ** 2, 1e7 / Math.max(1, pieces)));
+  Math.floor(Math.min(1500 + 10 * pieces ** 2, 1e7 / Math.max(1, pieces)));

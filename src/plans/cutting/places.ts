@@ -54,7 +54,7 @@ export class Seeker {
   private readonly limited: boolean;
 
   private readonly skips: Skips | null;
-  /** How many waste rectangles are looked at before one is passed over. */
+  /** How many places are looked at before one is passed over. */
   private untilSkip = Number.POSITIVE_INFINITY;
 
   constructor(job: WholeJob, memory: Memory, skips: Skips | null) {
@@ -89,10 +89,6 @@ export class Seeker {
       const node = m[wasteBase + index] as number;
       const free = m[node + FREE] as number;
       if (free < least) continue;
-      if (--this.untilSkip <= 0 && this.skips !== null && only < 0) {
-        this.untilSkip = this.drawn(this.skips);
-        continue;
-      }
       const root = m[node + ROOT] as number;
       if (only >= 0 && root !== only) continue;
       if (this.allowed[allowedAt + (m[root + STOCK] as number)] === 0) continue;
@@ -107,6 +103,12 @@ export class Seeker {
         this.weigh(node, cross, free, q, p, false, true, preference, place);
         if (turns) this.weigh(node, cross, free, p, q, true, true, preference, place);
       }
+    }
+    if (place.count > 0 && place.score === Number.NEGATIVE_INFINITY && this.skips !== null) {
+      // What fits is not left outside because all its places were passed over.
+      this.untilSkip = Number.POSITIVE_INFINITY;
+      this.seek(kind, preference, place, only);
+      this.untilSkip = this.drawn(this.skips);
     }
     return place.count > 0;
   }
@@ -149,6 +151,10 @@ export class Seeker {
   ): void {
     if (this.limited && !this.cuttable(node, f, c, p, q, how)) return;
     place.count++;
+    if (--this.untilSkip <= 0 && this.skips !== null) {
+      this.untilSkip = this.drawn(this.skips);
+      return;
+    }
     const score = scored(f, c, p, q, how, preference);
     if (score <= place.score) return;
     place.node = node;

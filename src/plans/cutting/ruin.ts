@@ -10,10 +10,15 @@ import { fitsAtAll, type WholeJob } from "./whole.ts";
 const LATE = 500;
 /** A unit of area outside weighs this much against the square of a unit of waste; areas in parts of the largest sheet. */
 const OUTSIDE = 100;
-/** Chance that a place is passed over, so that the same ruins are not always rebuilt alike. */
-const SKIP = 0.01;
+/** Chance that a place is passed over, so that the same ruins are not always rebuilt alike; at most, and at least. */
+const MOST_SKIPS = 0.3;
+const LEAST_SKIPS = 0.01;
 /** Chance that a step clears a whole sheet, so that one of another size can take its place. */
 const CLEAR = 0.04;
+
+/** Jobs of so few pieces are soon stuck: they begin anew after so many steps a piece without a better forest. */
+const FEW = 24;
+const ANEW = 15;
 
 /**
  * Ruin and recreate with a goal, after Gardeyn and Wauters 2022: the cost of the open sheets is held
@@ -30,6 +35,7 @@ export class Ruin {
   private readonly late = new Float64Array(LATE);
   /** The stocks that take a kind, for each kind. */
   private readonly takes: readonly (readonly number[])[];
+  private readonly pieces: number;
   private readonly unitArea: number;
   /** Waste of each root at the last weighing. */
   private readonly waste: Float64Array;
@@ -38,13 +44,20 @@ export class Ruin {
   private open = 0;
   private value = 0;
   private steps = 0;
+  /** Since the last beginning: the best value, and the steps that have brought no better one. */
+  private lowest = Number.POSITIVE_INFINITY;
+  private stuck = 0;
 
   constructor(job: WholeJob, plan: RoughPlan, chance: Chance) {
     this.job = job;
     this.chance = chance;
     const pieces = job.kinds.reduce((sum, kind) => sum + kind.count, 0);
+    this.pieces = pieces;
     // Layouts of other planners may hold more nodes for a piece than the forest's own.
-    this.forest = new Forest(job, 2 * pieces, { chance, share: SKIP });
+    this.forest = new Forest(job, 2 * pieces, {
+      chance,
+      share: Math.min(MOST_SKIPS, Math.max(LEAST_SKIPS, 2 / (pieces + 1))),
+    });
     this.takes = job.kinds.map((kind) =>
       job.stocks.flatMap((stock, index) => (stock.copies > 0 && fitsAtAll(kind, stock) ? [index] : [])),
     );
@@ -76,11 +89,14 @@ export class Ruin {
       this.value = this.weigh();
     }
     this.late.fill(this.value);
+    this.lowest = this.value;
+    this.stuck = 0;
   }
 
   /** One step. True when nothing is left outside. */
   step(): boolean {
     const { memory } = this.forest;
+    if (this.pieces <= FEW && ++this.stuck > ANEW * this.pieces) this.beginAnew();
     memory.begin();
     const { open } = this;
     this.ruin();
@@ -89,6 +105,10 @@ export class Ruin {
     const slot = this.steps++ % LATE;
     if (value <= this.value || value <= at(this.late, slot)) {
       memory.keep();
+      if (value < this.lowest) {
+        this.lowest = value;
+        this.stuck = 0;
+      }
       this.value = value;
     } else {
       memory.takeBack();
@@ -96,6 +116,17 @@ export class Ruin {
     }
     this.late[slot] = Math.min(at(this.late, slot), this.value);
     return this.job.kinds.every((kind, index) => memory.placed(index) === kind.count);
+  }
+
+  private beginAnew(): void {
+    const { memory } = this.forest;
+    while (memory.rootCount > 0) this.closeRoot(memory.root(0));
+    this.freed.length = 0;
+    this.recreate();
+    this.value = this.weigh();
+    this.lowest = this.value;
+    this.late.fill(this.value);
+    this.stuck = 0;
   }
 
   /** The forest as it stands. */
@@ -110,7 +141,9 @@ export class Ruin {
     const { chance } = this;
     if (memory.rootCount === 0) return;
     if (chance.next() < CLEAR) this.closeRoot(this.emptierRoot());
-    const nodes = 4 + chance.below(5);
+    // Of a handful of pieces a part stays where it is.
+    const nodes =
+      this.pieces <= FEW ? 1 + chance.below(1 + Math.min(8, this.pieces / 2)) : 4 + chance.below(5);
     for (let count = 0; count < nodes && memory.rootCount > 0; count++) {
       const root = this.emptierRoot();
       let node = this.childOf(root);
@@ -152,7 +185,8 @@ export class Ruin {
       const { count, width, height } = at(kinds, kind);
       if (memory.placed(kind) >= count) continue;
       const found = this.forest.seek(kind, "squares", this.place);
-      waiting.push({ kind, places: found ? this.place.count : 0, area: width * height });
+      const places = found ? this.place.count * (0.7 + 0.6 * this.chance.next()) : 0;
+      waiting.push({ kind, places, area: width * height * (0.5 + this.chance.next()) });
     }
     waiting.sort((a, b) => a.places - b.places || b.area - a.area || a.kind - b.kind);
     for (const { kind } of waiting) {
