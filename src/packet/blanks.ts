@@ -8,8 +8,6 @@ export interface Blanks {
   readonly numbers: readonly (readonly (readonly number[])[])[];
   /** Beside the works; null for one that gets no board. */
   readonly ofWork: readonly (BlanksOfWork | null)[];
-  /** Beside the works: the blanks that they are mounted on. */
-  readonly mounts: readonly (readonly number[])[];
 }
 
 /**
@@ -26,10 +24,10 @@ export function numberBlanks(
       ? null
       : {
           mats: composition.mats.map((): number[] => []),
+          mounts: [] as number[],
           fromOut: composition.mats.map((): number | null => null),
         },
   );
-  const mounts = works.map((): number[] => []);
   let next = 1;
   const numbers = boards.map(({ plan }) => plan.sheets.map((sheet) => sheet.placements.map(() => next++)));
   for (const [place, { plan, uses }] of boards.entries()) {
@@ -38,7 +36,7 @@ export function numberBlanks(
         const number = numbers[place]?.[at]?.[index];
         const use = uses[piece];
         if (number === undefined || use === undefined) continue;
-        if (use.mat === null) mounts[use.work]?.push(number);
+        if (use.mat === null) ofWork[use.work]?.mounts.push(number);
         else ofWork[use.work]?.mats[use.mat]?.push(number);
       }
       // A layout in a drop-out tells its host what becomes of the OUT: the first blank that is cut from it.
@@ -51,5 +49,5 @@ export function numberBlanks(
       if (work) work.fromOut[use.mat] ??= first;
     }
   }
-  return { numbers, ofWork: ofWork.map((work) => (work === null ? null : { cutPlan, ...work })), mounts };
+  return { numbers, ofWork: ofWork.map((work) => (work === null ? null : { cutPlan, ...work })) };
 }

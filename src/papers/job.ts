@@ -43,6 +43,8 @@ export interface BlanksOfWork {
   readonly cutPlan: number;
   /** For each mat from the lowest up, the blanks of its copies. */
   readonly mats: readonly (readonly number[])[];
+  /** The blanks that its copies are mounted on. */
+  readonly mounts: readonly number[];
   /** For each mat from the lowest up, the blank that its drop-out becomes; null where it goes to the rack. */
   readonly fromOut: readonly (number | null)[];
 }

@@ -18,15 +18,18 @@ export function onTheBench(
     readonly numbers: readonly number[];
     /** What the print is mounted on; null where there is no print. */
     readonly mount: string | null;
+    readonly mountNumbers: readonly number[];
   },
   holding: Holding | "float" | null,
   { ruler, language }: Speech,
 ): Phrase {
   const word = VOCABULARY[language];
+  const blanks = (numbers: readonly number[]): string =>
+    `blank${numbers.length === 1 ? "" : "s"} ${andList(numbers.map(String))}`;
   const named =
     boards.numbers.length === 0
       ? `${wholeWords(boards.mats)} ${boards.mats === 1 ? word.mat : word.mats}`
-      : `blank${boards.numbers.length === 1 ? "" : "s"} ${andList(boards.numbers.map(String))}`;
+      : blanks(boards.numbers);
   const each = boards.copies === 1 ? "" : " each";
   const held: Readonly<Record<Holding | "float", string>> = {
     pockets: `four pockets${each}, `,
@@ -35,7 +38,8 @@ export function onTheBench(
     float: "riser, spacers, tissue hinges, paste, blotters, ",
   };
   const things = holding === null ? "" : `${held[holding]}linen tape, a weight, `;
-  const mounts = boards.copies === 1 ? `a ${word.mount}` : `${wholeWords(boards.copies)} ${word.mounts}`;
+  const counted = boards.copies === 1 ? `a ${word.mount}` : `${wholeWords(boards.copies)} ${word.mounts}`;
+  const mounts = boards.mountNumbers.length === 0 ? counted : `${word.mount} ${blanks(boards.mountNumbers)}`;
   const mount =
     boards.mount === null ? "" : ` and ${mounts}${boards.mount === "" ? "" : ` of ${boards.mount}`}`;
   return runs`${sentence(named)}${mount}, ${sizeRuns(boards.size, ruler)}; ${things}a fresh blade, a hard pencil, scrap.`;

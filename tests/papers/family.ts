@@ -126,6 +126,7 @@ export const anyCase: fc.Arbitrary<Case> = fc
           ? {
               cutPlan: 2,
               mats: design.mats.map((_, index) => [index + 9]),
+              mounts: [],
               fromOut: design.mats.map((_, index) => (index === 0 ? 66 : null)),
             }
           : null,

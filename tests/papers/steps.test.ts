@@ -55,13 +55,19 @@ describe("what the steps say", () => {
   });
 
   test("what must lie on the bench: every copy's blanks and mounts, what holds it, a fresh blade", () => {
-    const job = jobOf(INCH_DESIGN, { blanks: { cutPlan: 1, mats: [[3, 4, 8]], fromOut: [null] } });
+    const job = jobOf(INCH_DESIGN, {
+      blanks: { cutPlan: 1, mats: [[3, 4, 8]], mounts: [], fromOut: [null] },
+    });
     const three = textOf(
       sheetOf({ ...job, work: { ...job.work, quantity: 3, process: "etching", edition: "1 / 3" } }),
     ).replaceAll("\n", " ");
     expect(three).toContain(
       "Blanks 3, 4 and 8 and three mounts of 4-ply white rag, 11 × 14 in; four pockets each, linen tape, a weight, a fresh blade, a hard pencil, scrap.",
     );
+    const numbered = textOf(
+      sheetOf(jobOf(INCH_DESIGN, { blanks: { cutPlan: 1, mats: [[3]], mounts: [9], fromOut: [null] } })),
+    ).replaceAll("\n", " ");
+    expect(numbered).toContain("Blank 3 and mount blank 9 of 4-ply white rag, 11 × 14 in;");
     expect(three).toContain("Three blanks 11 × 14 in");
     expect(three).toContain("Ines Okonedo-Vale, 2026. Etching, 1 / 3, sheet");
     expect(three).toContain("3 alike");
@@ -138,7 +144,9 @@ describe("what the steps say", () => {
   });
 
   test("[PP25] [PP26] several mats: drop-outs taped back, called by their blank's number, and the strip as it is cut", () => {
-    const job = jobOf(METRIC_DESIGN, { blanks: { cutPlan: 2, mats: [[10], [9]], fromOut: [12, null] } });
+    const job = jobOf(METRIC_DESIGN, {
+      blanks: { cutPlan: 2, mats: [[10], [9]], mounts: [], fromOut: [12, null] },
+    });
     const text = textOf(sheetOf(job, "a4"));
     expect(text).toContain("Put OUT back, flush; tape it. It stays until all are cut.");
     expect(text).toContain("tape back in");

@@ -43,6 +43,7 @@ export function benchWords(desk: BenchDesk): Phrase {
       size: composition.outer,
       numbers: blanks === null ? [] : blanks.mats.toReversed().flat(),
       mount: composition.print === null ? null : composition.design.mount,
+      mountNumbers: blanks?.mounts ?? [],
     },
     composition.print === null ? null : float ? "float" : composition.design.holding,
     desk.speech,
