@@ -10,9 +10,9 @@ import { fitsAtAll, type WholeJob } from "./whole.ts";
 const LATE = 500;
 /** A unit of area outside weighs this much against the square of a unit of waste; areas in parts of the largest sheet. */
 const OUTSIDE = 100;
-/** Chance that a place is passed over, so that the same ruins are not always rebuilt alike; at most, and at least. */
+/** Chance that a place is passed over, so that the same ruins are not always rebuilt alike: for few pieces at most, and for more. */
 const MOST_SKIPS = 0.3;
-const LEAST_SKIPS = 0.01;
+const SKIPS = 0.01;
 /** Chance that a step clears a whole sheet, so that one of another size can take its place. */
 const CLEAR = 0.04;
 
@@ -56,7 +56,7 @@ export class Ruin {
     // Layouts of other planners may hold more nodes for a piece than the forest's own.
     this.forest = new Forest(job, 2 * pieces, {
       chance,
-      share: Math.min(MOST_SKIPS, Math.max(LEAST_SKIPS, 2 / (pieces + 1))),
+      share: Math.min(MOST_SKIPS, pieces <= FEW ? 2 / (pieces + 1) : SKIPS),
     });
     this.takes = job.kinds.map((kind) =>
       job.stocks.flatMap((stock, index) => (stock.copies > 0 && fitsAtAll(kind, stock) ? [index] : [])),
@@ -185,14 +185,19 @@ export class Ruin {
       const { count, width, height } = at(kinds, kind);
       if (memory.placed(kind) >= count) continue;
       const found = this.forest.seek(kind, "squares", this.place);
-      const places = found ? this.place.count * (0.7 + 0.6 * this.chance.next()) : 0;
-      waiting.push({ kind, places, area: width * height * (0.5 + this.chance.next()) });
+      const places = found ? this.place.count * this.blur(0.3) : 0;
+      waiting.push({ kind, places, area: width * height * this.blur(0.5) });
     }
     waiting.sort((a, b) => a.places - b.places || b.area - a.area || a.kind - b.kind);
     for (const { kind } of waiting) {
       const { count } = at(kinds, kind);
       while (memory.placed(kind) < count && this.lay(kind)) continue;
     }
+  }
+
+  /** About one, where few pieces leave few orders to be tried; one itself for more. */
+  private blur(share: number): number {
+    return this.pieces <= FEW ? 1 + share * (2 * this.chance.next() - 1) : 1;
   }
 
   /** Lays one piece in the waste that there is, or on a sheet opened for it. */

@@ -53,7 +53,7 @@ export function searched(
   };
   if (table !== null && !done()) {
     // Few unlike pieces need the time for laying them; there the columns are for the bound.
-    const share = timeLeft() * (many ? 0.45 : 0.8);
+    const share = timeLeft() * (many ? 0.45 : 0.9);
     const columnsEnd = () => timeLeft() <= share;
     const mixture = generated(whole, table, best.layouts, Number.POSITIVE_INFINITY, columnsEnd);
     if (mixture.bound > bound.cost) bound = { cost: mixture.bound, how: "columns" };
