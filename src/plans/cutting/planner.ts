@@ -62,11 +62,13 @@ function bestPlans(
   const least = leastOf(job.least, whole);
   let best: Judged[] = [];
   for (const make of attempts(whole, scarce ? null : table, scarce)) {
+    const begun = clock();
     const plan = judged(whole, least, cheapened(whole, make()));
     const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
     if (order < 0) best = [plan];
     else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
-    if (clock() >= until) return { best, bound: cheap };
+    // The next way would take about as long again.
+    if (clock() + (clock() - begun) >= until) return { best, bound: cheap };
   }
   const [start] = best;
   if (start === undefined) return { best, bound: cheap };
