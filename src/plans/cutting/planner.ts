@@ -36,12 +36,18 @@ const MOST_ALIKE = 3;
  * Throws RangeError for a job that is not sound (see `requireSoundJob`).
  */
 export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan {
+  const until = options.clock() + options.seconds * 1000;
   requireSoundJob(job);
   const whole = wholeJob(job);
   const table = PricingTable.for(whole);
-  const { best, bound } = bestPlans(job, whole, table, options);
-  const plans = best.map((plan) => completed(job, whole, bound, plan));
-  const [plan] = plans.toSorted((a, b) => a.settings - b.settings);
+  const { best, bound } = bestPlans(job, whole, table, options, until);
+  const plans: CuttingPlan[] = [];
+  for (const one of best) {
+    // Putting the cuts of a large plan in order takes seconds: a second plan is for what time is left.
+    if (plans.length > 0 && options.clock() >= until) break;
+    plans.push(completed(job, whole, bound, one));
+  }
+  const [plan] = plans.toSorted((x, y) => x.settings - y.settings);
   if (plan === undefined) throw new RangeError("no plan was made");
   const faults = cuttingFaults(job, plan);
   if (faults.length > 0)
@@ -54,10 +60,10 @@ function bestPlans(
   job: CuttingJob,
   whole: WholeJob,
   table: PricingTable | null,
-  { seconds, seed, clock }: PlanOptions,
+  { seed, clock }: PlanOptions,
+  until: number,
 ): { readonly best: readonly Judged[]; readonly bound: CostBound } {
   const cheap = cheapBound(whole, table);
-  const until = clock() + seconds * 1000;
   const scarce = mayRunOut(whole);
   const least = leastOf(job.least, whole);
   let best: Judged[] = [];
