@@ -7,6 +7,9 @@ import { andList, wholeWords } from "./figures.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
+const blanks = (numbers: readonly number[]): string =>
+  `blank${numbers.length === 1 ? "" : "s"} ${andList(numbers.map(String))}`;
+
 /** Everything that must lie at hand before the first mark. */
 export function onTheBench(
   boards: {
@@ -24,8 +27,6 @@ export function onTheBench(
   { ruler, language }: Speech,
 ): Phrase {
   const word = VOCABULARY[language];
-  const blanks = (numbers: readonly number[]): string =>
-    `blank${numbers.length === 1 ? "" : "s"} ${andList(numbers.map(String))}`;
   const named =
     boards.numbers.length === 0
       ? `${wholeWords(boards.mats)} ${boards.mats === 1 ? word.mat : word.mats}`
