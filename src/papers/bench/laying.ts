@@ -160,7 +160,7 @@ function layingPicture(desk: BenchDesk, print: PlacedPrint, width: Length, high:
     { kind: "area", points: outline, fill: "none", line: "hidden" },
     { kind: "area", points: cornersOf(window), fill: "none", line: "edge" },
     ...pocketLines(desk, print, toPicture),
-    leastBar(desk, print, toPicture),
+    ...leastBar(desk, print, toPicture),
   ]);
 }
 
@@ -201,12 +201,12 @@ function towards(from: Place, to: Place, by: number): Place {
   return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
 }
 
-/** A bar along the side that reaches least: the one to look at first. */
+/** A bar along the side that reaches least: the one to look at first. None where all reach alike. */
 function leastBar(
   desk: BenchDesk,
   print: PlacedPrint,
   toPicture: (point: Place) => { x: Length; y: Length },
-): Mark {
+): readonly Mark[] {
   const [a, b, c, d] = print.sheetCorners;
   const edges: Readonly<Record<Side, readonly [Place, Place]>> = {
     head: [a, b],
@@ -214,7 +214,9 @@ function leastBar(
     foot: [c, d],
     left: [d, a],
   };
-  const least = reaches(desk, print.cover)[0]?.side ?? "head";
+  const all = reaches(desk, print.cover);
+  if (all.every(({ by }) => by === all[0]?.by)) return [];
+  const least = all[0]?.side ?? "head";
   const [from, to] = edges[least].map(toPicture);
   const off = mm(1.1);
   const push = {
@@ -228,5 +230,5 @@ function leastBar(
     x: add(point?.x ?? ZERO, dx),
     y: add(point?.y ?? ZERO, dy),
   });
-  return { kind: "line", from: moved(from), to: moved(to), line: "heavy" };
+  return [{ kind: "line", from: moved(from), to: moved(to), line: "heavy" }];
 }

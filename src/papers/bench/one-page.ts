@@ -10,6 +10,8 @@ import { STEPS_WIDTH, stepPieces } from "./steps.ts";
 const GUTTER = mm(6);
 const STEP_GAP = mm(0.9);
 const MOST_AIR = mm(18);
+/** Steps further apart than this no longer read as one list. */
+const MOST_SPREAD = mm(3);
 /** Past this a drawing only drives its figures apart. */
 const MOST_DRAWING = mm(50);
 
@@ -40,15 +42,19 @@ export function onePage(desk: BenchDesk, head: Block, width: Length, room: Lengt
   ]);
 }
 
-/** The steps, and beside them how the print lies and what must be at hand. */
+/** The steps, and beside them how the print lies and what must be at hand. Where the steps are the lower, their gaps take up the rest. */
 function stepsAndLaying(desk: BenchDesk, width: Length, between: Length, high: Length): Block {
   const { print } = desk.job.composition;
+  const acts = actsOf(desk);
   const beside = subtract(width, add(STEPS_WIDTH, GUTTER));
-  const steps = stack(stepPieces(desk, actsOf(desk), STEPS_WIDTH, between).map((piece) => piece.block));
+  const stepsWith = (space: Length): Block =>
+    stack(stepPieces(desk, acts, STEPS_WIDTH, space).map((piece) => piece.block));
   const side = stack(
     [...(print === null ? [] : [layingPanel(desk, print, beside, high)]), benchPanel(desk, beside)],
     mm(2.2),
   );
+  const spare = larger(subtract(side.height, stepsWith(between).height), ZERO);
+  const steps = stepsWith(add(between, smaller(fromReal(spare / acts.length, "down"), MOST_SPREAD)));
   return block(width, larger(steps.height, side.height), [
     ...steps.marks,
     ...placed(side, add(STEPS_WIDTH, GUTTER), ZERO),
