@@ -1,6 +1,6 @@
 import type { ComposedMat } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
-import { FRACTION_UP } from "../../drawings/index.ts";
+import { FRACTION_DOWN, FRACTION_UP } from "../../drawings/index.ts";
 import type { Box, Size } from "../../geometry/index.ts";
 import { add, larger, type Length, mm, smaller, subtract, ZERO } from "../../lengths/index.ts";
 import { type Phrase, sizeRuns } from "../../words/index.ts";
@@ -12,17 +12,18 @@ import { textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import { type BenchDesk, drawn } from "./desk.ts";
 
-/** Size of OUT and how many lines stand in the field, from the best down: its size is kept as long as it can be. */
-const FIELDS: readonly (readonly [size: number, lines: number])[] = [
-  [27, 3],
-  [22, 3],
-  [18, 3],
-  [22, 2],
-  [18, 2],
-  [15, 2],
-  [18, 1],
-  [12, 2],
-  [12, 1],
+type Line = "out" | "size" | "fate";
+
+/** Size of OUT and what stands in the field, from the best down: what becomes of it is said longer than its size, which the marks' sum repeats. */
+const FIELDS: readonly (readonly [size: number, lines: readonly Line[]])[] = [
+  [27, ["out", "size", "fate"]],
+  [22, ["out", "size", "fate"]],
+  [18, ["out", "size", "fate"]],
+  [22, ["out", "fate"]],
+  [18, ["out", "fate"]],
+  [15, ["out", "fate"]],
+  [18, ["out"]],
+  [12, ["out"]],
 ];
 
 /** Room left between the field and two cuts: more where a narrow border's arrow reaches in. */
@@ -58,37 +59,31 @@ function firstFitting(desk: BenchDesk, back: Size, fate: string, most: Size): Bl
   return undefined;
 }
 
-function fieldOf(desk: BenchDesk, back: Size, fate: string, size: number, lines: number): Block {
+function fieldOf(desk: BenchDesk, back: Size, fate: string, size: number, lines: readonly Line[]): Block {
   const share = size / 27;
-  const styles: readonly [Phrase, TextStyle][] = [
-    [EVERY_PAPER.out, { size: points(size), weight: "black", leading: points(size) }],
-    [
-      sizeRuns(back, desk.speech.ruler),
-      {
-        size: points(9.5),
-        weight: "regular",
-        leading: points(20),
-        figures: { whole: points(Math.max(14, 17 * share)), stacked: points(Math.max(14, 19 * share)) },
-      },
-    ],
-    [fate, TYPE.caption],
-  ];
-  const shown = styles
-    .slice(0, lines)
-    .map(([phrase, style]) => ({ phrase, style, wide: widthOf(desk, phrase, style) }));
+  const figures = { whole: points(Math.max(14, 17 * share)), stacked: points(Math.max(14, 19 * share)) };
+  const set: Readonly<
+    Record<Line, { readonly words: Phrase; readonly style: TextStyle; readonly up: Length }>
+  > = {
+    out: line(EVERY_PAPER.out, { size: points(size), weight: "black", leading: points(size) }),
+    size: {
+      words: sizeRuns(back, desk.speech.ruler),
+      style: { size: points(9.5), weight: "regular", leading: points(20), figures },
+      up: part(figures.stacked, FRACTION_UP),
+    },
+    fate: line(fate, TYPE.caption),
+  };
+  const shown = lines.map((each) => set[each]);
   const width = add(
-    shown.reduce((widest, { wide }) => larger(widest, wide), ZERO),
+    shown.reduce((widest, { words, style }) => larger(widest, widthOf(desk, words, style)), ZERO),
     mm(5),
   );
-  const centre = part(width, 0.5);
   const marks: Mark[] = [];
   let y = mm(2);
-  shown.forEach(({ phrase, style }, index) => {
-    const figures = style.figures;
-    const up = index === 1 && figures ? part(figures.stacked, FRACTION_UP) : part(style.size, 0.68);
+  shown.forEach(({ words, style, up }, index) => {
     y = add(y, add(up, index === 0 ? ZERO : mm(2)));
-    marks.push(textAt(centre, y, phrase, style, "middle"));
-    if (index === 1 && figures) y = add(y, part(figures.stacked, 0.22));
+    marks.push(textAt(part(width, 0.5), y, words, style, "middle"));
+    if (style.figures !== undefined) y = add(y, part(style.figures.stacked, FRACTION_DOWN));
   });
   const height = add(y, mm(2));
   return block(width, height, [
@@ -96,3 +91,9 @@ function fieldOf(desk: BenchDesk, back: Size, fate: string, size: number, lines:
     ...marks,
   ]);
 }
+
+const line = (words: string, style: TextStyle): { words: Phrase; style: TextStyle; up: Length } => ({
+  words,
+  style,
+  up: part(style.size, 0.68),
+});

@@ -23,18 +23,22 @@ const SIDE_GAP = mm(5);
 
 /** The cuts first, every mat's drawing beside its stops from the top mat down; then the steps. */
 export function severalPages(desk: BenchDesk, head: Block, width: Length, room: Length): readonly Body[] {
-  const { mats, stops } = desk.job.composition;
+  const { stops } = desk.job.composition;
   const numbered = numberedStops(stops);
   const free = subtract(room, head.height);
-  // One mat alone leaves room for the pictures where the hand needs them: beside its cuts.
-  const withPictures = mats.length === 1 && add(leastBand(desk, 0, numbered), PICTURES_HEIGHT) <= free;
-  const forBands = withPictures ? subtract(free, PICTURES_HEIGHT) : free;
-  const cutPages = cutsByPage(desk, forBands).map((page): Body => {
-    const height = smaller(fromReal(forBands / page.length, "down"), MOST_BAND);
+  const pages = cutsByPage(desk, free);
+  // A last page with one mat leaves room for the pictures, nearer to the cuts than the steps are.
+  const last = pages.at(-1);
+  const [lastMat = 0] = last ?? [];
+  const withPictures = last?.length === 1 && add(leastBand(desk, lastMat, numbered), PICTURES_HEIGHT) <= free;
+  const cutPages = pages.map((page): Body => {
+    const pictured = withPictures && page === last;
+    const left = pictured ? subtract(free, PICTURES_HEIGHT) : free;
+    const height = smaller(fromReal(left / page.length, "down"), MOST_BAND);
     const bands = page.flatMap((mat) => [matBand(desk, mat, numbered, width, height), rule(width, "rule")]);
     return {
       tells: BENCH_SHEET.cut,
-      block: stack([head, ...(withPictures ? [...bands, threePictures(desk, width)] : bands.slice(0, -1))]),
+      block: stack([head, ...(pictured ? [...bands, threePictures(desk, width)] : bands.slice(0, -1))]),
     };
   });
   return [...cutPages, ...stepPages(desk, width, room, !withPictures)];
