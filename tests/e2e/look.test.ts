@@ -232,7 +232,10 @@ describe.skipIf(browserPath === null)(titled("the page in every light, size and 
     const weigh = (): number => {
       const files = [...fetched].filter((path) => !LATE.test(path));
       fetched.clear();
-      return files.reduce((sum, path) => sum + gzipSync(readFileSync(join(house.folder, path))).length, 0);
+      return files.reduce(
+        (sum, path) => sum + gzipSync(readFileSync(join(house.folder, path)), { level: 9 }).length,
+        0,
+      );
     };
     await page.reload();
     await page.waitForSelector("h1");
