@@ -69,8 +69,8 @@ describe.skipIf(browserPath === null)(titled("what is kept, and two windows on i
     await here.keyboard.press("Enter");
     await there.keyboard.press("Enter");
     await there.getByRole("button", { name: "Take theirs" }).click();
-    expect(plain(await blank(there, "liftBy").inputValue())).toBe("3/8");
-    expect(plain(await blank(here, "liftBy").inputValue())).toBe("3/8");
+    await expect.poll(async () => plain(await blank(there, "liftBy").inputValue())).toBe("3/8");
+    await expect.poll(async () => plain(await blank(here, "liftBy").inputValue())).toBe("3/8");
     await here.context().close();
   });
 
