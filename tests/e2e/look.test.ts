@@ -1,17 +1,12 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
-import { gzipSync } from "node:zlib";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { browserPath, titled } from "./browser.ts";
 import { blank, type House, openHouse, openWork, plain, told } from "./house.ts";
+import { weighPlaces } from "./weight.ts";
 
 /** What a page may weigh before one can work at a place, in bytes as gzip packs them. */
 const MOST_CODE = 60_000;
-
-/** What comes while one reads the sentence: the sums below the drawing, ways out of a check, edges that can be dragged. */
-const LATE = /\/(reckoning|ways-out|grips)-/;
 
 /** What stands against WCAG 2.2 AA, one line for each rule and place. By night only the colours are other ones. */
 async function faultsOf(page: Page, light: "light" | "dark"): Promise<string[]> {
@@ -220,43 +215,11 @@ describe.skipIf(browserPath === null)(titled("the page in every light, size and 
   });
 
   test("[PG35] the code that a place needs is at most 60 kB packed", async () => {
-    const page = await house.visit();
-    const fetched = new Set<string>();
-    page.on("response", (response) => {
-      if (response.url().endsWith(".js")) fetched.add(new URL(response.url()).pathname);
-    });
-    // What is fetched in a quiet moment is not needed yet: only what stands there at once counts.
-    await page.addInitScript(() => {
-      Object.defineProperty(window, "requestIdleCallback", { value: () => 0 });
-    });
-    const weigh = (): number => {
-      const files = [...fetched].filter((path) => !LATE.test(path));
-      fetched.clear();
-      return files.reduce(
-        (sum, path) => sum + gzipSync(readFileSync(join(house.folder, path)), { level: 9 }).length,
-        0,
-      );
-    };
-    await page.reload();
-    await page.waitForSelector("h1");
-    const first = weigh();
-    await page.getByRole("button", { name: "Open the example show" }).click();
-    await page.waitForSelector(".laid li");
-    fetched.clear();
-    await page.reload();
-    await page.waitForSelector(".laid li");
-    const works = weigh();
-    await page.locator(".laid a", { hasText: "Ferry Slip at Ebb" }).click();
-    await page.waitForSelector(".brief");
-    fetched.clear();
-    await page.reload();
-    await page.waitForSelector(".brief");
-    const work = weigh();
-    for (const weight of [first, works, work]) {
-      expect(weight).toBeGreaterThan(20_000);
-      expect(weight).toBeLessThanOrEqual(MOST_CODE);
+    for (const { place, atOnce, following } of await weighPlaces(house)) {
+      expect(atOnce, place).toBeGreaterThan(20_000);
+      expect(atOnce, place).toBeLessThanOrEqual(MOST_CODE);
+      expect(following, place).toBeLessThan(MOST_CODE / 10);
     }
-    await page.context().close();
   });
 
   test("[PG13] nothing went wrong unseen", () => {

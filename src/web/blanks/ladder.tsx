@@ -43,9 +43,10 @@ export function Ladder({ label, length, ruler, otherWay, take }: Props) {
     >
       <span class="asked">{ladderAsks(label)}</span>
       <span class="rungs" role="radiogroup" aria-label={label}>
-        {rungsOf(length, ruler).map((rung) => (
+        {rungsOf(length, ruler).map((rung, place) => (
           <button
-            key={rung}
+            // The five rungs stay where they are; what stands on them follows.
+            key={place}
             type="button"
             role="radio"
             tabIndex={-1}

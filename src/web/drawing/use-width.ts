@@ -15,3 +15,16 @@ export function useWidth<T extends HTMLElement>() {
   }, []);
   return [ref, width] as const;
 }
+
+/** Whether the page is as narrow as a phone in one hand; the style sheet parts there too. */
+const narrow = matchMedia("(max-width: 740px)");
+
+export function useNarrow(): boolean {
+  const [is, setIs] = useState(narrow.matches);
+  useLayoutEffect(() => {
+    const follow = (): void => setIs(narrow.matches);
+    narrow.addEventListener("change", follow);
+    return () => narrow.removeEventListener("change", follow);
+  }, []);
+  return is;
+}

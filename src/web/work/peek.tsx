@@ -4,6 +4,7 @@ import { packageView } from "../../drawings/index.ts";
 import { PAGE } from "../../words/page.ts";
 import { Drawn } from "../drawing/marks.tsx";
 import { fromPx } from "../drawing/pixels.ts";
+import { useNarrow } from "../drawing/use-width.ts";
 import type { KeptWork } from "../state/change.ts";
 import { draft } from "../state/draft.ts";
 import { madeOf } from "../state/made.ts";
@@ -12,8 +13,17 @@ import { practice } from "../state/session.ts";
 const WIDEST = 84;
 const TALLEST = 100;
 
+interface Props {
+  readonly work: KeptWork;
+  readonly kept: Composition;
+}
+
 /** On a phone a small front beside the title answers while the sentence is typed; it leads to the views. */
-export function Peek({ work, kept }: { readonly work: KeptWork; readonly kept: Composition }) {
+export function Peek(props: Props) {
+  return useNarrow() ? <SmallFront {...props} /> : null;
+}
+
+function SmallFront({ work, kept }: Props) {
   const drafted = draft.value?.document ?? null;
   const made = drafted === null ? null : madeOf(drafted, practice.value);
   const composition = made?.ok === true ? made.composition : kept;

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Composition } from "../../assembly/index.ts";
 import { addressOf, goTo, lastOpened } from "../state/route.ts";
 import type { Length } from "../../lengths/index.ts";
@@ -136,6 +136,14 @@ function Composed({ work, number, composition }: ComposedProps) {
   const said = moving === null ? composition : drawn;
   const isUnread = unread.value.size > 0 || (draft.value !== null && draft.value.document === null);
 
+  // A keystroke redraws the views alone: what waits until it is kept is the very same as before.
+  const sentences = useMemo(() => <SaidSentences work={work} composition={said} />, [work, said]);
+  const checks = useMemo(
+    () => <Checks document={work.design} composition={composition} take={(way) => takeWay(work, way)} />,
+    [work, composition],
+  );
+  const sums = useMemo(() => <Reckoning composition={composition} />, [composition]);
+
   const letGo = (): void => {
     latest.current = null;
     setMoving(null);
@@ -160,10 +168,10 @@ function Composed({ work, number, composition }: ComposedProps) {
   return (
     <div class="work">
       <div class="say">
-        <SaidSentences work={work} composition={said} />
+        {sentences}
         <div class="weighed">
           <h2 class="unseen">{PAGE.checks}</h2>
-          <Checks document={work.design} composition={composition} take={(way) => takeWay(work, way)} />
+          {checks}
         </div>
         <p>
           <button type="button" class="plain remove" onClick={() => remove(work, number)}>
@@ -191,7 +199,7 @@ function Composed({ work, number, composition }: ComposedProps) {
             if (last !== null) putBack(last.edit.blank);
           }}
         />
-        <Reckoning composition={composition} />
+        {sums}
       </div>
     </div>
   );

@@ -1,0 +1,45 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { House } from "./house.ts";
+
+/** Code that comes while one reads the sentence: the sums below the drawing, ways out of a check, edges that can be dragged. */
+const LATE = /\/late-/;
+
+/** What a place weighs in bytes of code, as the densest gzip packs them: what stands before one can work there, and what follows. */
+export interface Weight {
+  readonly place: "first" | "works" | "work";
+  readonly atOnce: number;
+  readonly following: number;
+}
+
+/** Opens each place by its own address, with nothing fetched ahead, and weighs the scripts that it asked for. */
+export async function weighPlaces(house: House): Promise<readonly Weight[]> {
+  const page = await house.visit();
+  const fetched = new Set<string>();
+  page.on("response", (response) => {
+    const { pathname } = new URL(response.url());
+    if (pathname.endsWith(".js")) fetched.add(pathname);
+  });
+  // What is fetched in a quiet moment is not needed yet.
+  await page.addInitScript("Object.defineProperty(window, 'requestIdleCallback', { value: () => 0 })");
+  const sum = (late: boolean): number =>
+    [...fetched]
+      .filter((path) => LATE.test(path) === late)
+      .reduce((all, path) => all + gzipSync(readFileSync(join(house.folder, path)), { level: 9 }).length, 0);
+  const weigh = async (place: Weight["place"], standsWhen: string): Promise<Weight> => {
+    fetched.clear();
+    await page.reload({ waitUntil: "networkidle" });
+    await page.waitForSelector(standsWhen);
+    return { place, atOnce: sum(false), following: sum(true) };
+  };
+  const first = await weigh("first", ".first");
+  await page.getByRole("button", { name: "Open the example show" }).click();
+  await page.waitForSelector(".laid li");
+  const works = await weigh("works", ".laid li");
+  await page.locator(".laid a", { hasText: "Ferry Slip at Ebb" }).click();
+  await page.waitForSelector(".brief");
+  const work = await weigh("work", ".brief");
+  await page.context().close();
+  return [first, works, work];
+}
