@@ -5,26 +5,16 @@ const here = (path: string): string => fileURLToPath(new URL(path, import.meta.u
 
 const ENGINE = /\/src\/(lengths|geometry|assembly|plans|show|drawings|words)\//;
 
-/** Few files, since many small ones compress badly: what every place needs, all works, the dialogs, and what comes while one reads. */
-const FILES = {
-  page: [
-    /node_modules\/@?preact/,
-    /\/src\/(lengths|geometry|assembly|drawings)\//,
-    /\/src\/show\/(?!lists|schema|validate|compose-json)/,
-    /\/src\/words\/(?!reckoning|page\/(sums|dialogs|files|first|troubles|ways|works))/,
-    /\/src\/web\/(blanks\/(?!dialog)|drawing\/(?!grip)|state\/(?!read-show|difference))/,
-    /\/src\/web\/(main|app|later|title-block|undo-acts|light|keys|browser-store)\./,
-  ],
-  works: [/\/src\/web\/works\//, /\/src\/words\/page\/works\./],
-  dialogs: [
-    /\/src\/web\/(work\/\w+-dialog|blanks\/dialog|strip|state\/difference)\./,
-    /\/src\/words\/page\/(dialogs|troubles)\./,
-  ],
-  late: [
-    /\/src\/web\/(work\/(reckoning|grips|grip-edits|ways|ways-out)|drawing\/grip)\./,
-    /\/src\/words\/(reckoning|page\/(sums|ways))\./,
-  ],
-};
+// One file of what every place needs: many small ones compress badly. What only one place, one dialog
+// or one act needs comes with it.
+const EVERYWHERE = [
+  /node_modules\/@?preact/,
+  /\/src\/(lengths|geometry|assembly|drawings)\//,
+  /\/src\/show\/(?!lists|schema|validate|compose-json)/,
+  /\/src\/words\/(?!reckoning|page\/(sums|dialogs|files|first|troubles|ways|works))/,
+  /\/src\/web\/(blanks\/(?!dialog)|drawing\/(?!grip)|state\/(?!read-show|difference))/,
+  /\/src\/web\/(main|app|later|title-block|undo-acts|light|keys|browser-store)\./,
+];
 
 // The page runs under a content-security policy without inline scripts, inline styles or data
 // addresses: assets stay files, and no loader is written into the document.
@@ -45,11 +35,7 @@ export default defineConfig({
       treeshake: { moduleSideEffects: (id) => !ENGINE.test(id) },
       output: {
         codeSplitting: {
-          includeDependenciesRecursively: false,
-          groups: Object.entries(FILES).map(([name, parts]) => ({
-            name,
-            test: (id: string) => parts.some((part) => part.test(id)),
-          })),
+          groups: [{ name: "page", test: (id: string) => EVERYWHERE.some((part) => part.test(id)) }],
         },
       },
     },

@@ -24,14 +24,23 @@ export interface House {
   close(): Promise<void>;
 }
 
-/** Builds the page, serves it under its real policy with the real papers, and starts a browser. */
-export async function openHouse(): Promise<House> {
-  const folder = mkdtempSync(join(tmpdir(), "margent-page-"));
+/** Under a test runner a build would be one for tests, with what packages say to developers in it. */
+async function buildAsShipped(folder: string): Promise<void> {
+  const before = process.env["NODE_ENV"];
+  process.env["NODE_ENV"] = "production";
   await build({
     configFile: join(root, "vite.config.ts"),
     logLevel: "error",
     build: { outDir: folder, emptyOutDir: true },
   });
+  if (before === undefined) delete process.env["NODE_ENV"];
+  else process.env["NODE_ENV"] = before;
+}
+
+/** Builds the page, serves it under its real policy with the real papers, and starts a browser. */
+export async function openHouse(): Promise<House> {
+  const folder = mkdtempSync(join(tmpdir(), "margent-page-"));
+  await buildAsShipped(folder);
   const faults: string[] = [];
   const app = createApp({
     assets: readAssets(folder),

@@ -4,7 +4,7 @@ import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
 /** Code that comes while one reads the sentence: the sums below the drawing, ways out of a check, edges that can be dragged. */
-const LATE = /\/late-/;
+const LATE = /\/(reckoning|ways-out|grips)-/;
 
 /** What a place weighs in bytes of code, as the densest gzip packs them: what stands before one can work there, and what follows. */
 export interface Weight {
