@@ -93,6 +93,12 @@ describe.skipIf(browserPath === null)(titled("the page in every light, size and 
     await page.setViewportSize({ width: 1440, height: 800 });
     await blank(page, "matCount").selectOption("3");
     found.push(...(await over("three mats")));
+    await page.setViewportSize({ width: 1440, height: 800 });
+    await blank(page, "board.2").click();
+    const name = page.getByRole("dialog").getByLabel("What it is called");
+    await name.fill("Museumspassepartoutkarton, alterungsbeständig, naturweiß");
+    await page.getByRole("button", { name: "Done" }).click();
+    found.push(...(await over("a long name")));
     expect(found).toEqual([]);
     await page.context().close();
   });

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { compose, type Design } from "../../src/assembly/index.ts";
@@ -371,5 +372,31 @@ describe("a blank", () => {
       }
     }
     expect(offered).toBeGreaterThan(6);
+  });
+});
+
+describe("a drawing", () => {
+  const textOf = (path: string): string =>
+    readFileSync(new URL(`../../src/${path}`, import.meta.url), "utf8");
+  /** The members of a union of names, as the drawings declare them. */
+  const union = (name: string): string[] => {
+    const plain = textOf("drawings/marks.ts").replace(/\/\*[\s\S]*?\*\//g, "");
+    const declared = new RegExp(`export type ${name} =([^;]*);`).exec(plain)?.[1] ?? "";
+    return [...declared.matchAll(/"([a-z-]+)"/g)].map(([, member = ""]) => member);
+  };
+
+  test("[PG39] every fill has its look, and every line that is not thin and whole", () => {
+    const [style, marks] = [textOf("web/style/drawing.css"), textOf("web/drawing/marks.tsx")];
+    const fills = union("Fill");
+    expect(fills.length).toBeGreaterThan(15);
+    for (const fill of fills) {
+      const drawn = fill.startsWith("hatch-")
+        ? marks.includes(`"${fill}": {`)
+        : style.includes(`.fill-${fill} {`);
+      expect(drawn, fill).toBe(true);
+    }
+    const lines = union("LineKind").filter((line) => !["thin", "hatch", "rule-thin"].includes(line));
+    expect(lines.length).toBeGreaterThan(5);
+    for (const line of lines) expect(style, line).toMatch(new RegExp(`\\.line-${line}[,\\s]`));
   });
 });
