@@ -5,25 +5,6 @@ import { compose, type Design } from "../../src/assembly/index.ts";
 import { inch, type Length, mm, type Ruler } from "../../src/lengths/index.ts";
 import { type ComposeDocument, readDesign } from "../../src/show/index.ts";
 import { rungsOf, snapped, stepped, strideLength } from "../../src/web/blanks/step.ts";
-import {
-  apply,
-  type Change,
-  designChange,
-  factsChange,
-  inverse,
-  type KeptShow,
-} from "../../src/web/state/change.ts";
-import { firstDifference } from "../../src/web/state/difference.ts";
-import { asKept, withIds } from "../../src/web/state/kept-show.ts";
-import {
-  parseHeld,
-  relation,
-  type Held,
-  type Store,
-  writeHeld,
-  writeNew,
-  writeOver,
-} from "../../src/web/state/keeping.ts";
 import { documentOf } from "../../src/web/work/document-of.ts";
 import { fieldOf } from "../../src/web/work/fields.ts";
 import { waysOf } from "../../src/web/work/ways.ts";
@@ -38,63 +19,7 @@ import {
   OUTER_DIALOG,
   tokensOf,
 } from "../../src/words/page.ts";
-
-const DOCUMENTS: readonly ComposeDocument[] = [
-  {
-    unit: "in",
-    print: {
-      width: "9 1/2",
-      height: "12",
-      image: { left: "1 1/8", top: "3/4", width: "7 1/4", height: "10 1/4" },
-    },
-  },
-  { unit: "in", print: { width: 8.5, height: 11 }, window: { show: "sheet" }, holding: "hinges" },
-  {
-    unit: "mm",
-    graduation: "0.5 mm",
-    print: {
-      width: "300",
-      height: "400",
-      image: { left: 30, top: 40, width: 240, height: 300 },
-      angle: 0.7,
-      sure: "0.5 mm",
-    },
-    window: { show: "margins", top: "6", side: "6", foot: "12 mm" },
-    outer: { borders: { head: 60, side: 60, foot: 75 }, standard: "metric" },
-    mats: [
-      { thickness: "1.4 mm", bevel: 45 },
-      { thickness: "1.4 mm", bevel: 60, reveal: "5 mm", board: "2-ply buff" },
-    ],
-  },
-  {
-    unit: "in",
-    print: {
-      width: "8",
-      height: "10",
-      outline: [
-        ["1", "1"],
-        ["7", "1 1/16"],
-        ["6 15/16", "9"],
-        ["1 1/16", "8 15/16"],
-      ],
-      sheetOutline: [
-        ["0", "0"],
-        ["8", "1/16"],
-        ["7 15/16", "10"],
-        ["0", "9 7/8"],
-      ],
-    },
-    outer: { smallest: "iso", border: "1 1/2" },
-    lift: { rule: "ratio", foot: 1.25 },
-    mats: [{}, { reveal: "1/4" }, { reveal: "3/16" }],
-  },
-  {
-    unit: "in",
-    window: { show: "typed", width: "7", height: "10" },
-    outer: { width: 11, height: 14 },
-    lift: { rule: "optical" },
-  },
-];
+import { DOCUMENTS } from "./documents.ts";
 
 const designOf = (document: ComposeDocument) => {
   const read = readDesign(document);
@@ -108,135 +33,10 @@ const meaning = (design: Design): Design => ({
   mats: design.mats.map((mat, index) => (index === 0 ? { ...mat, reveal: 0 as Length } : mat)),
 });
 
-const SHOW: KeptShow = withIds({
-  format: "margent-show",
-  version: 1,
-  name: "Slack Water",
-  works: DOCUMENTS.map((design, index) => ({ title: `Work ${index + 1}`, design })),
-});
-
-const store = (): Store & { readonly texts: Map<string, string> } => {
-  const texts = new Map<string, string>();
-  return {
-    texts,
-    getItem: (key) => texts.get(key) ?? null,
-    setItem: (key, text) => void texts.set(key, text),
-    removeItem: (key) => void texts.delete(key),
-    key: (index) => [...texts.keys()][index] ?? null,
-    get length() {
-      return texts.size;
-    },
-  };
-};
-
 const named = (sentence: string): BlankName[] =>
   tokensOf(sentence).flatMap((token) =>
     token.flatMap((piece) => (piece.kind === "blank" ? [piece.blank] : [])),
   );
-
-describe("a change", () => {
-  const changes: readonly Change[] = SHOW.works.flatMap((work, at): Change[] => [
-    ...[
-      designChange(
-        work.id,
-        work.design,
-        { ...work.design, hold: "1/4 in", lift: { rule: "none" } },
-        "changed",
-      ),
-    ].filter((change) => change !== null),
-    ...[factsChange(work, { maker: "Ines Okonedo-Vale", title: "Weir" }, "named")].filter(
-      (change) => change !== null,
-    ),
-    { kind: "remove", work, at, said: "took off" },
-    { kind: "move", work: work.id, from: at, to: (at + 2) % SHOW.works.length, said: "moved" },
-    { kind: "add", work: { ...work, id: `new-${at}` }, at, said: "added" },
-  ]);
-
-  test.each(changes.map((change) => [change.kind, change] as const))(
-    "[PG36] %s: made and taken back gives the very same show",
-    (_, change) => {
-      const made = apply(SHOW, change);
-      if (!made.ok) throw new Error("the change was not made");
-      expect(made.show).not.toEqual(SHOW);
-      const back = apply(made.show, inverse(change));
-      if (!back.ok) throw new Error("the change was not taken back");
-      expect(JSON.parse(JSON.stringify(back.show))).toEqual(JSON.parse(JSON.stringify(SHOW)));
-    },
-  );
-
-  test("[PG36] it is not made upon a value that somebody else has changed, and anything else of theirs stays", () => {
-    const [work] = SHOW.works;
-    if (work === undefined) throw new Error("no work");
-    const mine = designChange(work.id, work.design, { ...work.design, hold: "1/4 in" }, "mine");
-    const same = designChange(work.id, work.design, { ...work.design, hold: "1/2 in" }, "theirs");
-    const other = designChange(work.id, work.design, { ...work.design, play: "1/8 in" }, "theirs");
-    if (mine === null || same === null || other === null) throw new Error("nothing differs");
-    const taken = apply(SHOW, same);
-    const apart = apply(SHOW, other);
-    if (!taken.ok || !apart.ok) throw new Error("not made");
-    expect(apply(taken.show, mine)).toEqual({ ok: false, theirs: "1/2 in" });
-    const both = apply(apart.show, mine);
-    expect(both.ok && both.show.works[0]?.design).toMatchObject({ hold: "1/4 in", play: "1/8 in" });
-    const anyway = apply(taken.show, mine, true);
-    expect(anyway.ok && anyway.show.works[0]?.design.hold).toBe("1/4 in");
-  });
-
-  test("[PG16] the first place at which two states differ is told, each side as one reads it", () => {
-    expect(
-      firstDifference(
-        { outer: { width: "11 in", height: "14 in" } },
-        { outer: { width: "12 in", height: "14 in" } },
-      ),
-    ).toEqual({
-      mine: "11 in",
-      theirs: "12 in",
-    });
-    expect(firstDifference({ a: [1, { b: 2 }] }, { a: [1, { b: 2 }] })).toBeNull();
-    expect(firstDifference({}, { lift: { rule: "none" } })).toEqual({ mine: "nothing", theirs: "none" });
-  });
-});
-
-describe("what is kept", () => {
-  const first: Held = { id: "a", stamp: "1", line: [], at: "2026-11-25T09:00:00Z", show: SHOW };
-
-  test("[PG17] a write from a state that has been overtaken is refused with the newer one, and written over only when asked", () => {
-    const browser = store();
-    expect(writeNew(browser, first).kind).toBe("written");
-    const second = writeHeld(browser, first, { ...SHOW, name: "theirs" }, "2", first.at);
-    if (second.kind !== "written") throw new Error("not written");
-    const late = writeHeld(browser, first, { ...SHOW, name: "mine" }, "3", first.at);
-    expect(late).toMatchObject({ kind: "newer", theirs: { stamp: "2" } });
-    expect(relation(first, second.held)).toBe("later");
-    expect(relation(second.held, first)).toBe("earlier");
-    const over = writeOver(browser, first, second.held, { ...SHOW, name: "mine" }, "4", first.at);
-    if (over.kind !== "written") throw new Error("not written");
-    expect(relation(second.held, over.held)).toBe("later");
-    expect(relation({ ...first, stamp: "x" }, over.held)).toBe("apart");
-  });
-
-  test("[PG19] whatever lies there is either read or said to be unread; nothing throws", () => {
-    fc.assert(
-      fc.property(fc.oneof(fc.json(), fc.string(), fc.constant(null)), (text) => {
-        expect(["none", "held", "unread"]).toContain(parseHeld("a", text).kind);
-      }),
-    );
-    fc.assert(
-      fc.property(fc.anything(), (value) => {
-        const kept = asKept(value);
-        if (kept !== null) expect(kept.works.every(({ id }) => id !== "")).toBe(true);
-      }),
-    );
-  });
-
-  test("[PG14] a show comes back as it was kept, every work with an id of its own", () => {
-    const browser = store();
-    writeNew(browser, first);
-    const found = parseHeld("a", browser.getItem("margent.show.a"));
-    expect(found.kind === "held" && found.held).toEqual(JSON.parse(JSON.stringify(first)));
-    const twice = withIds({ ...SHOW, works: [...SHOW.works, ...SHOW.works] });
-    expect(new Set(twice.works.map(({ id }) => id)).size).toBe(2 * SHOW.works.length);
-  });
-});
 
 describe("a blank", () => {
   const ruler: Ruler = { unit: "in", graduation: inch(1, 16) };
