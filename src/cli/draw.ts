@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { cutDrawing, writeDxf, writeSvg } from "../drawings/index.ts";
 import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
+import { noonOf } from "../packet/index.ts";
 import { composeFrom, problemJson } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { readPracticeFile } from "./compose.ts";
@@ -51,7 +52,7 @@ export async function runDraw(
       case "dxf":
         return writeDxf(drawing);
       case "pdf": {
-        const date = new Date(`${today()}T12:00:00Z`);
+        const date = noonOf(today());
         return writePdf([drawing], {
           date,
           title: CLI.draw.title(mat + 1, view),

@@ -8,6 +8,7 @@ import {
   showDocument,
   stockDocument,
 } from "../show/index.ts";
+import { localDay } from "../packet/index.ts";
 import { CannotServe, papersOf, serve, type ServeOptions } from "../server/index.ts";
 import { CLI } from "../words/cli.ts";
 import { type ComposeOptions, runCompose } from "./compose.ts";
@@ -121,13 +122,7 @@ export async function main(argv: readonly string[]): Promise<number> {
   }
 }
 
-const two = (value: number): string => String(value).padStart(2, "0");
-
-/** The day it is here, YYYY-MM-DD. */
-function today(): string {
-  const now = new Date();
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+const today = (): string => localDay(new Date());
 
 const isSchema = (name: string): name is keyof typeof SCHEMAS => Object.hasOwn(SCHEMAS, name);
 

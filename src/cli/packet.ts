@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
-import { makePacket, type Packet } from "../packet/index.ts";
+import { isDay, makePacket, type Packet } from "../packet/index.ts";
 import {
   DEFAULT_STOCK,
   problemJson,
@@ -115,8 +115,7 @@ function readPaper(paper: string | undefined): "a4" | "letter" | null {
 }
 
 function readDate(date: string): string {
-  const day = /^\d{4}-\d{2}-\d{2}$/.test(date) ? new Date(`${date}T12:00:00Z`) : null;
-  if (day !== null && day.toISOString().startsWith(date)) return date;
+  if (isDay(date)) return date;
   throw new Unreadable(CLI.problem("--date", date, "a day as YYYY-MM-DD"));
 }
 

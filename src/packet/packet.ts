@@ -11,6 +11,7 @@ import { cutPlan, type PaperSize, shoppingList, type ShoppingJob, shoppingRows }
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
+import { noonOf } from "./days.ts";
 import type { PacketFile } from "./file.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import type { ComposedWork } from "./works.ts";
@@ -66,7 +67,7 @@ async function filesOf(
   /** A paper without a page is left out. */
   const pdf = async (name: string, title: string, pages: Iterable<PdfPage>): Promise<PacketFile[]> => {
     const bytes = await pdfBytes(pages, {
-      date: new Date(`${order.date}T12:00:00Z`),
+      date: noonOf(order.date),
       title,
       language: practice.language,
       pictures: order.picture,

@@ -1,5 +1,6 @@
 import { zipSync } from "fflate";
 import { type Context, Hono } from "hono";
+import { localDay } from "../packet/index.ts";
 import { foundText, type ShowDocument } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import type { Asset, Assets } from "./assets.ts";
@@ -33,7 +34,7 @@ const EXAMPLE_PICTURES = "/api/example/pictures/";
 /** The whole server as one function from request to answer. It reckons nothing itself. */
 export function createApp({ assets, example, clock, papers, report, port = () => null }: AppParts): Hono {
   const app = new Hono();
-  const today = () => localDate(clock());
+  const today = () => localDay(clock());
   const picture = (address: string) =>
     address.startsWith(EXAMPLE_PICTURES)
       ? example.pictures.get(address.slice(EXAMPLE_PICTURES.length))?.bytes
@@ -140,11 +141,4 @@ function file(
     "Content-Disposition": `${place}; filename="${name}"`,
     "Cache-Control": "no-store",
   });
-}
-
-const two = (value: number): string => String(value).padStart(2, "0");
-
-/** The day on this machine's own calendar, ISO 8601. */
-function localDate(now: Date): string {
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -1,5 +1,6 @@
 import { bodyLimit } from "hono/body-limit";
 import type { Context, MiddlewareHandler } from "hono";
+import { isDay } from "../packet/index.ts";
 import { foundText, type ShowDocument, showDocument, validate } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
@@ -53,7 +54,7 @@ export async function readAsked(context: Context, today: string): Promise<Asked>
       ),
     );
   }
-  if (typeof date !== "string" || !isDate(date)) {
+  if (typeof date !== "string" || !isDay(date)) {
     return refuse(refusal(context, 400, { field: "date", found: foundText(date), wanted: SERVER.date }));
   }
   return { ok: true, show: read.value, date, rest };
@@ -72,10 +73,3 @@ function parsed(text: string): unknown {
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
-
-/** A day that the calendar has, as ISO 8601 writes it. */
-function isDate(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const day = new Date(`${text}T00:00:00Z`);
-  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
-}

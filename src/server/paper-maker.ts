@@ -2,7 +2,7 @@ import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
 import { benchSheet } from "../papers/index.ts";
 import { showReadOf } from "../show/index.ts";
 import type { PaperOrder, Papers } from "./papers.ts";
-import { benchSheetJob, makePacket, packeted, type PacketOrder, prepare } from "../packet/index.ts";
+import { benchSheetJob, makePacket, noonOf, packeted, type PacketOrder, prepare } from "../packet/index.ts";
 
 /** For the plan of one board, while a person waits at a page. */
 const SECONDS = 3;
@@ -35,7 +35,7 @@ export function papersOf(clock: () => number): Papers {
       const typeface = pdfTypeface();
       const pages = benchSheet(benchSheetJob(work, null, shared), practice.paper, typeface);
       const value = await writePdf(pages, {
-        date: new Date(`${asked.date}T12:00:00Z`),
+        date: noonOf(asked.date),
         title: work.work.title,
         language: practice.language,
         pictures: asked.picture,

@@ -150,6 +150,8 @@ test("[K3] options that cannot be read are named", () => {
   expect(margent(["packet", clean, "--out", out, "--date", "2026-02-30"]).err).toContain(
     "--date: found 2026-02-30",
   );
+  const noMonth = margent(["packet", clean, "--out", out, "--date", "2026-13-45"]);
+  expect([noMonth.status, noMonth.err]).toEqual([2, expect.stringContaining("--date: found 2026-13-45")]);
   expect(margent(["packet", clean, "--out", out, "--paper", "a9"]).err).toContain(
     "--paper: found a9; wanted: a4 or letter",
   );
