@@ -1,4 +1,4 @@
-import type { Side } from "../geometry/index.ts";
+import type { Side, Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
 
 /** "stop": it cannot be made as asked. "warn": it can, and someone will be sorry. "note": worth knowing. */
@@ -14,7 +14,8 @@ type CheckBody =
       readonly side: Side;
       readonly by: Length;
       readonly sheet: string | null;
-      readonly carrier: CarrierSize | null;
+      /** A sheet to hinge the print to that is held all round. */
+      readonly carrier: Size | null;
     }
   /** The paper reaches under the mat by `cover`, less than `hold`. */
   | {
@@ -23,7 +24,8 @@ type CheckBody =
       readonly cover: Length;
       readonly hold: Length;
       readonly sheet: string | null;
-      readonly carrier: CarrierSize | null;
+      /** A sheet to hinge the print to that is held all round. */
+      readonly carrier: Size | null;
     }
   /** The window is wider or higher than the outer size. */
   | { readonly code: "border-negative"; readonly side: Side; readonly border: Length; readonly mat: number }
@@ -63,11 +65,5 @@ type CheckBody =
       readonly size: Length;
       readonly median: Length;
     };
-
-/** A wider sheet to hinge the print to, large enough to be held all round. */
-export interface CarrierSize {
-  readonly width: Length;
-  readonly height: Length;
-}
 
 export type CheckCode = Check["code"];

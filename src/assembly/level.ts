@@ -18,17 +18,15 @@ export interface LevelSheet {
   /** The smallest upright rectangle that holds the whole sheet as it lies unturned. */
   readonly sheetAround: Box;
   /** Corners of the rectangle that certainly is paper (top-left, top-right, bottom-right, bottom-left before turning). */
-  readonly paper: Quad;
+  readonly paper: FourCorners;
   /** Corners of the sheet as measured. */
-  readonly sheet: Quad;
+  readonly sheet: FourCorners;
   /** The edge of image and torn sheet as they lie in this frame. */
   readonly imageOutline: readonly RealPoint[];
   readonly sheetOutline: readonly RealPoint[] | null;
   /** Whether the image's edge was given point by point. */
   readonly rough: boolean;
 }
-
-export type Quad = FourCorners;
 
 /** The print and every further sheet of its edition, each in its own level frame. */
 export function levelSheets(print: Print, window: WindowRule): readonly LevelSheet[] {
@@ -112,7 +110,7 @@ function envelope(outline: Outline, angle = 0, centre: RealPoint = { x: 0, y: 0 
 const centreOf = (box: Box): RealPoint => ({ x: box.left + box.width / 2, y: box.top + box.height / 2 });
 
 /** Corners of a box, going round clockwise from the top left. */
-function cornersOf(box: Box): Quad {
+function cornersOf(box: Box): FourCorners {
   const right = box.left + box.width;
   const bottom = box.top + box.height;
   return [
@@ -123,7 +121,7 @@ function cornersOf(box: Box): Quad {
   ];
 }
 
-function quad(points: readonly RealPoint[]): Quad {
+function quad(points: readonly RealPoint[]): FourCorners {
   const [a, b, c, d] = points;
   if (a === undefined || b === undefined || c === undefined || d === undefined)
     throw new RangeError("a sheet has four corners");

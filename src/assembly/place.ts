@@ -1,6 +1,8 @@
 import {
   type Corners,
   cornerInSheetAxes,
+  extentOf,
+  type FourCorners,
   reach,
   type RealPoint,
   type Side,
@@ -8,10 +10,10 @@ import {
   type Size,
 } from "../geometry/index.ts";
 import { add, fromReal, larger, type Length, subtract, toGraduation, ZERO } from "../lengths/index.ts";
-import type { CarrierSize, Check } from "./check.ts";
+import type { Check } from "./check.ts";
 import type { PlacedPrint } from "./composition.ts";
 import type { Design } from "./design.ts";
-import type { LevelSheet, Quad } from "./level.ts";
+import type { LevelSheet } from "./level.ts";
 import { minus, operand, plus, type Step } from "./reckoning.ts";
 import { type FoundWindow, holdAsked } from "./window.ts";
 
@@ -23,7 +25,7 @@ interface PlacedSheet {
   /** From the level frame to the package frame. */
   readonly shift: RealPoint;
   readonly cover: Sides;
-  readonly paper: Quad;
+  readonly paper: FourCorners;
 }
 
 /** Lays every sheet under the window and reckons what the mat holds of it. */
@@ -45,7 +47,7 @@ export function placePrint(
     left: own.left,
     top: own.top,
     angle: first.angle,
-    sheetCorners: shiftedQuad(first.sheet, own.shift),
+    sheetCorners: shiftedCorners(first.sheet, own.shift),
     sheetOutline: first.sheetOutline === null ? null : shifted(first.sheetOutline),
     imageOutline: shifted(first.imageOutline),
     cover: own.cover,
@@ -68,7 +70,7 @@ function placeSheet(sheet: LevelSheet, at: RealPoint, size: Size, borders: Sides
   const top = fromReal(borders.head - at.y + corner.y, "nearest");
   // The place as printed decides, so that place, cover and window add up to the tick.
   const shift = { x: left - corner.x, y: top - corner.y };
-  const paper = shiftedQuad(sheet.paper, shift);
+  const paper = shiftedCorners(sheet.paper, shift);
   const found = reach({ left: borders.left, top: borders.head, ...size }, paper);
   return {
     left,
@@ -84,7 +86,7 @@ function placeSheet(sheet: LevelSheet, at: RealPoint, size: Size, borders: Sides
   };
 }
 
-const shiftedQuad = ([a, b, c, d]: Quad, by: RealPoint): Quad => [
+const shiftedCorners = ([a, b, c, d]: FourCorners, by: RealPoint): FourCorners => [
   { x: a.x + by.x, y: a.y + by.y },
   { x: b.x + by.x, y: b.y + by.y },
   { x: c.x + by.x, y: c.y + by.y },
@@ -132,7 +134,7 @@ export function holdChecks(design: Design, print: PlacedPrint, window: Size): Ch
 }
 
 /** A sheet to hinge the print to that the mat can hold all round; up to the graduation. */
-function carrierFor(design: Design, window: Size, hold: Length): CarrierSize {
+function carrierFor(design: Design, window: Size, hold: Length): Size {
   const wide = (opening: Length): Length =>
     toGraduation(add(opening, add(hold, hold)), design.ruler.graduation, "up");
   return { width: wide(window.width), height: wide(window.height) };
@@ -140,12 +142,12 @@ function carrierFor(design: Design, window: Size, hold: Length): CarrierSize {
 
 /** A sheet larger than its package would have to be trimmed. */
 export function boardChecks(print: PlacedPrint, outer: Size): Check[] {
-  const points = print.sheetOutline ?? print.sheetCorners;
+  const edge = extentOf(print.sheetOutline ?? print.sheetCorners);
   const past: Record<Side, number> = {
-    head: -Math.min(...points.map(({ y }) => y)),
-    left: -Math.min(...points.map(({ x }) => x)),
-    right: Math.max(...points.map(({ x }) => x)) - outer.width,
-    foot: Math.max(...points.map(({ y }) => y)) - outer.height,
+    head: -edge.top,
+    left: -edge.left,
+    right: edge.right - outer.width,
+    foot: edge.bottom - outer.height,
   };
   return SIDES.flatMap((side): Check[] => {
     const by = fromReal(past[side], "up");

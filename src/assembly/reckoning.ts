@@ -7,7 +7,6 @@ export type StepName =
   | { readonly of: "outer"; readonly direction: "width" | "height" }
   | { readonly of: "rest"; readonly direction: "width" | "height" }
   | { readonly of: "border"; readonly mat: number; readonly side: Side }
-  | { readonly of: "lift" }
   /** The bevel's width seen square-on. */
   | { readonly of: "bevel"; readonly mat: number }
   /** How much narrower the borders of this mat are than those of the mat below. */

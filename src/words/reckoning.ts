@@ -30,8 +30,6 @@ export function sayStepName(name: StepName, mats: number, language: Speech["lang
       return `left over in ${name.direction}`;
     case "border":
       return `${name.side} border${which(name.mat)}`;
-    case "lift":
-      return "lift";
     case "bevel":
       return `bevel${which(name.mat)}, seen square-on`;
     case "step":
@@ -65,7 +63,7 @@ export function saySum(
   const kept = exact(step.is);
   if (step.makes === step.is) return left === kept ? kept : `${left} = ${kept}`;
   const whole = Number.isSafeInteger(step.makes);
-  const made = whole ? `= ${exact(step.makes as Length)}` : `≈ ${realText(step.makes, unit)}`;
+  const made = whole ? `= ${exact(step.makes as Length)}` : `≈ ${realNumber(step.makes, unit)} ${unit}`;
   return step.rounded === null ? `${left} ${made}` : `${left} ${made}, ${WAYS[step.rounded]} ${kept}`;
 }
 
@@ -74,13 +72,20 @@ type Exact = (length: Length) => string;
 
 const WAYS = { down: "down to", up: "up to", nearest: "to the nearest" } as const;
 
-/** A length between two ticks, to a thousandth of a millimetre or a ten-thousandth of an inch. */
-const realText = (makes: number, unit: Unit): string =>
+/** A length between two ticks as a bare number: inches to a ten-thousandth, millimetres to a thousandth. */
+export const realNumber = (makes: number, unit: Unit): number =>
   unit === "in"
-    ? `${Number((makes / TICKS_PER_INCH).toFixed(4))} in`
-    : `${Number((makes / TICKS_PER_MILLIMETRE).toFixed(3))} mm`;
+    ? Number((makes / TICKS_PER_INCH).toFixed(4))
+    : Number((makes / TICKS_PER_MILLIMETRE).toFixed(3));
 
 const BINDS = { "+": 1, "-": 1, "×": 2, "/": 2 } as const;
+
+/** Whether a part of a sum must stand in brackets, since it would otherwise be read in another order. */
+export function needsBrackets(part: Sum, within: keyof typeof BINDS, right: boolean): boolean {
+  if (part.kind !== "op") return false;
+  const looser = BINDS[part.op] < BINDS[within];
+  return looser || (right && BINDS[part.op] === BINDS[within] && (within === "-" || within === "/"));
+}
 
 function sumText(sum: Sum, exact: Exact): string {
   switch (sum.kind) {
@@ -99,11 +104,7 @@ function sumText(sum: Sum, exact: Exact): string {
   }
 }
 
-/** A part of a sum, in brackets where it would otherwise be read in another order. */
 function operandText(part: Sum, within: keyof typeof BINDS, right: boolean, exact: Exact): string {
   const text = sumText(part, exact);
-  if (part.kind !== "op") return text;
-  const looser = BINDS[part.op] < BINDS[within];
-  const regroups = right && BINDS[part.op] === BINDS[within] && (within === "-" || within === "/");
-  return looser || regroups ? `(${text})` : text;
+  return needsBrackets(part, within, right) ? `(${text})` : text;
 }
