@@ -6,11 +6,10 @@ import {
   type PracticeDocument,
   practiceDocument,
   problemJson,
-  validate,
 } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayComposition } from "../words/composition.ts";
-import { parseJson, readText, Unreadable } from "./input.ts";
+import { parseJson, readDocument, readText, Unreadable } from "./input.ts";
 import { answerLines } from "./lines.ts";
 
 export interface ComposeOptions {
@@ -28,17 +27,8 @@ export async function runCompose(file: string | undefined, options: ComposeOptio
 }
 
 /** The studio's habits from a file; none where no file is named. */
-export function readPracticeFile(name: string | undefined): PracticeDocument {
-  if (name === undefined) return {};
-  const read = validate(practiceDocument, parseJson(readText(name), name));
-  if (read.ok) return read.value;
-  throw new Unreadable(
-    read.problems
-      .map(problemJson)
-      .map(({ field, found, wanted }) => CLI.problem(`${name}: ${field}`, found, wanted))
-      .join("\n"),
-  );
-}
+export const readPracticeFile = (name: string | undefined): PracticeDocument =>
+  name === undefined ? {} : readDocument(practiceDocument, name);
 
 function composeOne(file: string | undefined, practice: PracticeDocument, json: boolean): number {
   const composed = composeFrom(parseJson(readText(file), file ?? "standard input"), practice);

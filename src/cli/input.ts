@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { problemJson, validate } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 
 /** Ends the command with status 2: nothing could be read. */
@@ -42,4 +43,16 @@ function reasonOf(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
   const code = "code" in error ? String(error.code) : "";
   return REASONS[code] ?? error.message;
+}
+
+/** A document from a file, checked against its schema; what cannot be taken is said with the file's name before its field. */
+export function readDocument<T extends Parameters<typeof validate>[0]>(schema: T, name: string) {
+  const read = validate(schema, parseJson(readText(name), name));
+  if (read.ok) return read.value;
+  throw new Unreadable(
+    read.problems
+      .map(problemJson)
+      .map((problem) => CLI.say({ ...problem, field: `${name}: ${problem.field}` }))
+      .join("\n"),
+  );
 }

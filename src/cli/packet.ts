@@ -1,15 +1,7 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
 import { isDay, makePacket, type Packet } from "../packet/index.ts";
-import {
-  DEFAULT_STOCK,
-  problemJson,
-  readShow,
-  type ShowFault,
-  type StockDocument,
-  stockDocument,
-  validate,
-} from "../show/index.ts";
+import { DEFAULT_STOCK, problemJson, readShow, type ShowFault, stockDocument } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayCheck } from "../words/index.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
@@ -17,7 +9,7 @@ import { PACKET, type PacketProgress } from "../words/packet.ts";
 import { sayHabits } from "../words/practice.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
-import { parseJson, readBytes, readText, Unreadable } from "./input.ts";
+import { readBytes, readDocument, Unreadable } from "./input.ts";
 
 export interface PacketOptions {
   readonly out: string;
@@ -35,7 +27,7 @@ export async function runPacket(
   today: () => string,
 ): Promise<number> {
   const practice = options.practice === undefined ? null : readPracticeFile(options.practice);
-  const stock = options.stock === undefined ? null : readStockFile(options.stock);
+  const stock = options.stock === undefined ? null : readDocument(stockDocument, options.stock);
   const paper = readPaper(options.paper);
   const date = readDate(options.date ?? today());
   const before = earlierPlan(options.out);
@@ -94,17 +86,6 @@ export function sayFault(fault: ShowFault): string {
   return fault.kind === "list"
     ? sayListProblem(fault.problem)
     : fault.problems.map(problemJson).map(CLI.say).join("\n");
-}
-
-function readStockFile(name: string): StockDocument {
-  const read = validate(stockDocument, parseJson(readText(name), name));
-  if (read.ok) return read.value;
-  throw new Unreadable(
-    read.problems
-      .map(problemJson)
-      .map((problem) => CLI.say({ ...problem, field: `${name}: ${problem.field}` }))
-      .join("\n"),
-  );
 }
 
 function readPaper(paper: string | undefined): "a4" | "letter" | null {
