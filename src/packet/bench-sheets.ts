@@ -1,8 +1,14 @@
 import type { Typeface } from "../drawings/index.ts";
 import type { Practice } from "../show/index.ts";
-import { benchSheet } from "../papers/index.ts";
-import type { BenchSheetJob, House, PlanWords, WorkWords } from "../papers/index.ts";
-import type { Page, PaperSize } from "../papers/index.ts";
+import {
+  benchSheet,
+  type BenchSheetJob,
+  type House,
+  type Page,
+  type PaperSize,
+  type PlanWords,
+  type WorkWords,
+} from "../papers/index.ts";
 import type { Blanks } from "./blanks.ts";
 import type { ComposedWork } from "./works.ts";
 

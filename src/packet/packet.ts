@@ -84,7 +84,7 @@ async function filesOf(
       benchSheetPages(works, blanks, shared, size, typeface, told),
     )),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
-    csv("cut-plan.csv", cutTable(works, boards, blanks)),
+    csv("cut-plan.csv", cutTable(blanks.all)),
     ...(boards.length === 0
       ? []
       : [
@@ -95,7 +95,7 @@ async function filesOf(
           ),
         ]),
     csv("bench-order.csv", benchOrder(works, blanks)),
-    ...(await pdf("labels.pdf", titles.labels, packetLabels(works, boards, blanks, shared, size, typeface))),
+    ...(await pdf("labels.pdf", titles.labels, packetLabels(works, blanks, shared, size, typeface))),
     csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork), practice.language))),
     { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },
   ];
