@@ -10,6 +10,7 @@ export default defineConfig({
           name: "engine",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/e2e/**"],
+          setupFiles: ["tests/seed.ts"],
           isolate: false,
           testTimeout: 60_000,
         },

@@ -43,6 +43,8 @@ const setFigure = (desk: BenchDesk, length: Length): Phrase =>
 /** From the figure's middle up to its words and down past the front's name: what a hand's column takes. */
 const COLUMN_UP = mm(9.4);
 const COLUMN_DOWN = mm(18);
+/** Between a figure's foot and the rule under the drawing: round figures hang a little below their line. */
+const CLEAR = mm(0.6);
 /** The corner that the drawing's own caption fills. */
 const CAPTION = { width: mm(26), height: mm(14.4) };
 
@@ -130,7 +132,7 @@ export function endFigure(
   const down = stacked ? part(SET.size, FRACTION_DOWN) : ZERO;
   const baseline = atHead
     ? larger(headBaseline(layout), up)
-    : smaller(add(footTop(layout), up), subtract(height, down));
+    : smaller(add(footTop(layout), up), subtract(height, add(down, CLEAR)));
   const outer = atHead
     ? smaller(subtract(edge, mm(3)), subtract(baseline, mm(1)))
     : larger(add(edge, mm(3)), subtract(baseline, mm(2)));
