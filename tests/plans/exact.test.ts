@@ -1,0 +1,113 @@
+import * as fc from "fast-check";
+import { expect, test } from "vitest";
+import { ticks } from "../../src/lengths/index.ts";
+import type { CuttingJob } from "../../src/plans/index.ts";
+import { leastCost } from "../reference/exact-cutting.ts";
+import { leastSheets } from "./exhaustive.ts";
+import { jobOf, piece, planned, sheet } from "./jobs.ts";
+
+const whole = (min: number, max: number) => fc.integer({ min, max });
+const price = fc.oneof(whole(1, 40), fc.constantFrom(11.5, 26.5, 8.25, 0.1));
+
+/** Up to eight pieces out of up to three kinds of sheet, one of which takes every piece and never runs out, and up to two offcuts. */
+const exactJob: fc.Arbitrary<CuttingJob> = fc
+  .record({
+    pieces: fc.array(
+      fc.record({
+        w: whole(3, 26),
+        h: whole(3, 26),
+        count: whole(1, 3),
+        turns: fc.boolean(),
+        inner: whole(40, 85),
+      }),
+      { minLength: 1, maxLength: 8 },
+    ),
+    base: fc.record({ w: whole(0, 24), h: whole(0, 24), cost: price, trim: whole(0, 2) }),
+    more: fc.array(
+      fc.record({
+        w: whole(12, 60),
+        h: whole(12, 60),
+        cost: price,
+        trim: whole(0, 2),
+        copies: fc.constantFrom(null, null, 1, 2),
+      }),
+      { maxLength: 2 },
+    ),
+    offcuts: fc.array(fc.record({ w: whole(6, 34), h: whole(6, 34) }), { maxLength: 2 }),
+    kerf: fc.constantFrom(0, 0, 1, 2),
+    grain: fc.boolean(),
+    dropOuts: fc.boolean(),
+  })
+  .map(({ pieces, base, more, offcuts, kerf, grain, dropOuts }) => {
+    const wanted = upTo(8, pieces).map(({ w, h, count, turns, inner }) =>
+      piece(w, h, {
+        count,
+        // The reference takes windows only where nothing has a grain.
+        turns: dropOuts || !grain || turns,
+        window: { width: part(w, inner), height: part(h, inner) },
+      }),
+    );
+    const longest = Math.max(...wanted.flatMap(({ width, height }) => [width, height]));
+    const trimOf = (trim: number) => ({ trim: ticks(trim) });
+    return jobOf(
+      [
+        sheet(longest + base.w + 2 * base.trim, longest + base.h + 2 * base.trim, {
+          cost: base.cost,
+          ...trimOf(base.trim),
+        }),
+        ...more.map((one) =>
+          sheet(one.w, one.h, { cost: one.cost, copies: one.copies, ...trimOf(one.trim) }),
+        ),
+        ...offcuts.map(({ w, h }) => sheet(w, h, { cost: 0, copies: 1 })),
+      ],
+      wanted,
+      { kerf: ticks(kerf), dropOuts },
+    );
+  });
+
+const part = (side: number, percent: number) => ticks(Math.max(1, Math.floor((side * percent) / 100)));
+
+/** The first of the pieces, `most` copies in all. */
+function upTo<T extends { readonly count: number }>(most: number, pieces: readonly T[]): T[] {
+  let room = most;
+  return pieces.flatMap((one) => {
+    const count = Math.min(one.count, room);
+    room -= count;
+    return count > 0 ? [{ ...one, count }] : [];
+  });
+}
+
+const RUNS = Number(process.env["MARGENT_EXACT_JOBS"] ?? 200);
+
+test(`[CT1] [CT10] [CT11] nothing is below the least there is, and what is proven is it, on ${RUNS} jobs that were tried in every way`, () => {
+  fc.assert(
+    fc.property(exactJob, (job) => {
+      const least = leastCost(job);
+      if (least === null) throw new Error("every piece fits the first sheet");
+      const plan = planned(job);
+      expect(plan.missing.every((count) => count === 0)).toBe(true);
+      expect(plan.bound.cost).toBeLessThanOrEqual(least + 1e-9);
+      expect(plan.cost).toBeGreaterThanOrEqual(least - 1e-9);
+      if (plan.proven) expect(plan.cost).toBeCloseTo(least, 6);
+    }),
+    { numRuns: RUNS },
+  );
+});
+
+test("two ways to try everything, by boxes of sets and by cuts at every place, find the same", () => {
+  const side = whole(1, 6);
+  fc.assert(
+    fc.property(
+      fc.tuple(whole(6, 10), whole(6, 10)),
+      fc.array(fc.tuple(side, side), { minLength: 1, maxLength: 6 }),
+      ([width, height], sizes) => {
+        const job = jobOf(
+          [sheet(width, height)],
+          sizes.map(([w, h]) => piece(w, h)),
+        );
+        expect(leastCost(job)).toBe(leastSheets(width, height, sizes));
+      },
+    ),
+    { numRuns: 200 },
+  );
+});
