@@ -1,6 +1,6 @@
 import type { Run } from "../drawings/index.ts";
 import type { Side, Size } from "../geometry/index.ts";
-import { figureOf, isWholeIn, type Length, type Ruler, TICKS_PER_INCH, ticks } from "../lengths/index.ts";
+import { type Length, type Ruler, TICKS_PER_INCH, ticks } from "../lengths/index.ts";
 import { shortDate } from "./dates.ts";
 import { andList, ordinal, wholeWords } from "./figures.ts";
 import { bare, count, flat, NBSP, type Phrase, readOff, runs, sentence, sizeRuns } from "./runs.ts";
@@ -75,18 +75,7 @@ export const overrunLine = (overrun: Length, { ruler }: Speech): Phrase =>
 
 export const stopName = (number: number): string => `${ordinal(number)} stop`;
 
-/** "inches, to 1/16", "whole mm", "mm, to 0.5". */
-export function unitWords(ruler: Ruler): Phrase {
-  if (ruler.unit === "in") return runs`inches, to ${bare(ruler.graduation, ruler)}`;
-  return figureOf(ruler.graduation, ruler).whole === "1" && isWholeIn(ruler.graduation, ticks(80_000))
-    ? "whole mm"
-    : runs`mm, to ${bare(ruler.graduation, ruler)}`;
-}
-
 export const handednessWords = (hand: "left" | "right"): string => `${hand}-handed`;
-
-export const voidWords = (makesVoid: { readonly number: number; readonly date: string }): string =>
-  `plan ${makesVoid.number} of ${shortDate(makesVoid.date)}: tear it up`;
 
 export const FACTS = {
   unit: "unit",

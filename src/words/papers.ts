@@ -1,4 +1,6 @@
-import { NBSP } from "./runs.ts";
+import { figureOf, isWholeIn, type Ruler, ticks } from "../lengths/index.ts";
+import { shortDate } from "./dates.ts";
+import { bare, NBSP, type Phrase, runs } from "./runs.ts";
 
 /** The words that stand on every paper. */
 export const EVERY_PAPER = {
@@ -28,3 +30,15 @@ export const missingSigns = (signs: number): string =>
 
 /** `plan 3 · 25 Nov 2026`. */
 export const planWords = (number: number, date: string): string => `plan ${number} · ${date}`;
+
+/** "inches, to 1/16", "whole mm", "mm, to 0.5". */
+export function unitWords(ruler: Ruler): Phrase {
+  if (ruler.unit === "in") return runs`inches, to ${bare(ruler.graduation, ruler)}`;
+  return figureOf(ruler.graduation, ruler).whole === "1" && isWholeIn(ruler.graduation, ticks(80_000))
+    ? "whole mm"
+    : runs`mm, to ${bare(ruler.graduation, ruler)}`;
+}
+
+/** The plan that a paper makes void, and what to do with it. */
+export const voidWords = (makesVoid: { readonly number: number; readonly date: string }): string =>
+  `plan ${makesVoid.number} of ${shortDate(makesVoid.date)}: tear it up`;

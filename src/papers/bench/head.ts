@@ -8,12 +8,10 @@ import {
   FACTS,
   handednessWords,
   BENCH_SHEET,
-  unitWords,
-  voidWords,
   workLine,
 } from "../../words/bench-sheet.ts";
 import { briefRuns, shortDate } from "../../words/index.ts";
-import { missingSigns } from "../../words/papers.ts";
+import { missingSigns, unitWords, voidWords } from "../../words/papers.ts";
 import { type Block, block, gap, placed, rule, stack } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Fact, facts } from "../tags.ts";

@@ -1,8 +1,7 @@
 import { type Length, mm } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
-import { unitWords, voidWords } from "../../words/bench-sheet.ts";
 import { CUT_PLAN, lengthFact, needsFact, sheetFact } from "../../words/cut-plan.ts";
-import { missingSigns } from "../../words/papers.ts";
+import { missingSigns, unitWords, voidWords } from "../../words/papers.ts";
 import { type Block, gap, rule, stack } from "../block.ts";
 import { type Fact, facts } from "../tags.ts";
 import { paragraph, shortened } from "../text.ts";

@@ -1,8 +1,7 @@
 import type { Typeface } from "../../drawings/index.ts";
 import { add, inch, type Length, mm, type Ruler, subtract, sum } from "../../lengths/index.ts";
-import { unitWords, voidWords } from "../../words/bench-sheet.ts";
 import { dateWords, type Language, type Phrase, strong, weighted } from "../../words/index.ts";
-import { missingSigns, planWords } from "../../words/papers.ts";
+import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
 import {
   askFor,
   boardWhat,
