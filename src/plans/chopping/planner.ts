@@ -1,0 +1,81 @@
+import { at } from "../cutting/at.ts";
+import type { PlanOptions } from "../cutting/index.ts";
+import { moneyUnit } from "../cutting/money.ts";
+import { assembleSticks, frameKey, type FrameGroup, frameGroups } from "./assemble.ts";
+import { choppingFaults } from "./check.ts";
+import { choppingChecks } from "./findings.ts";
+import { decreasing } from "./first.ts";
+import { type ChoppingJob, requireSoundChoppingJob } from "./job.ts";
+import type { ChoppingBound, ChoppingPlan, Stick } from "./plan.ts";
+import type { RoughChopping } from "./patterns.ts";
+import { type WholeChopping, wholeChopping } from "./whole.ts";
+
+/**
+ * Plans one moulding: which lengths to use and which rails to chop from each. Least cost first, then
+ * the fewest lengths; where that costs no more, all rails of a frame out of one length; then the
+ * longest single remainder. Demand that cannot be met is named by a check of level "stop", and the
+ * rest is planned. Every plan is passed through the checker before it is handed out.
+ * Throws RangeError for a job that is not sound (see `requireSoundChoppingJob`).
+ */
+export function planChopping(job: ChoppingJob, options: PlanOptions): ChoppingPlan {
+  requireSoundChoppingJob(job);
+  const whole = wholeChopping(job);
+  const groups = frameGroups(job, whole);
+  const best = decreasing(whole, "best");
+  void options;
+  const plan = completed(job, whole, groups, best, { cost: 0, how: "none" });
+  const faults = choppingFaults(job, plan);
+  if (faults.length > 0)
+    throw new Error(`the planner made a plan that does not hold: ${JSON.stringify(faults[0])}`);
+  return plan;
+}
+
+function completed(
+  job: ChoppingJob,
+  whole: WholeChopping,
+  groups: readonly FrameGroup[],
+  rough: RoughChopping,
+  bound: ChoppingBound,
+): ChoppingPlan {
+  const sticks = assembleSticks(job, whole, groups, rough.bars);
+  const missing = job.rails.map(({ count }) => count);
+  for (const { rails } of sticks) for (const { rail } of rails) missing[rail] = at(missing, rail) - 1;
+  return {
+    sticks,
+    cost: costOf(job, sticks),
+    bound,
+    proven: false,
+    frames: framesOf(job, groups, sticks),
+    missing,
+    checks: choppingChecks(job, whole, missing),
+  };
+}
+
+function costOf(job: ChoppingJob, sticks: readonly Stick[]): number {
+  const cost = sticks.reduce((sum, { length }) => sum + at(job.lengths, length).cost, 0);
+  // Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand.
+  return moneyUnit(job.lengths.map((length) => length.cost)) === null ? cost : Math.round(cost * 1e6) / 1e6;
+}
+
+/** How many frames are whole in the plan, and how many of those lie on one stick. */
+function framesOf(
+  job: ChoppingJob,
+  groups: readonly FrameGroup[],
+  sticks: readonly Stick[],
+): ChoppingPlan["frames"] {
+  const sizes = new Map(groups.map(({ key, rails }) => [key, rails.length]));
+  const placed = new Map<string, number>();
+  let onOneStick = 0;
+  for (const { rails } of sticks) {
+    const here = new Map<string, number>();
+    for (const one of rails) {
+      const key = frameKey(job, one);
+      if (key !== null) here.set(key, (here.get(key) ?? 0) + 1);
+    }
+    for (const [key, count] of here) {
+      placed.set(key, (placed.get(key) ?? 0) + count);
+      if (count === sizes.get(key)) onOneStick++;
+    }
+  }
+  return { onOneStick, of: [...placed].filter(([key, count]) => count === sizes.get(key)).length };
+}
