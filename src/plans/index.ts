@@ -1,1 +1,2 @@
+export * from "./chopping/index.ts";
 export * from "./cutting/index.ts";
