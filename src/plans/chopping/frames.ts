@@ -3,7 +3,7 @@ import { fromReal, type Length } from "../../lengths/index.ts";
 import type { ChoppingJob, RailSide, RailWanted } from "./job.ts";
 
 /** A frame that is wanted, `count` times: the size of the package that goes into it. */
-export interface FrameWanted extends Size {
+export interface FrameToMake extends Size {
   readonly name: string;
   readonly count: number;
 }
@@ -14,7 +14,7 @@ export interface FrameWanted extends Size {
  * (overall - rabbet) (Fine Woodworking no. 275, 2019), short point = long point - 2 × overall.
  */
 export const railsOfFrames = (
-  frames: readonly FrameWanted[],
+  frames: readonly FrameToMake[],
   moulding: RailMeasures,
 ): Pick<ChoppingJob, "rails" | "frames"> => ({
   rails: frames.flatMap(({ name, width, height, count }, kind) =>

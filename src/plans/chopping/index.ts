@@ -2,7 +2,7 @@ export { choppingFaults } from "./check.ts";
 export type { ChoppingCheck } from "./checks.ts";
 export type { ChoppingFault } from "./faults.ts";
 export {
-  type FrameWanted,
+  type FrameToMake,
   mitreKerf,
   type PlaceInFrame,
   placeInFrame,
