@@ -5,3 +5,4 @@ export type * from "./design.ts";
 export type * from "./reckoning.ts";
 export { SIZE_LISTS } from "./sizes.ts";
 export { holdAsked } from "./window.ts";
+export * from "./hang/index.ts";

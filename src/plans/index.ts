@@ -1,2 +1,3 @@
 export * from "./chopping/index.ts";
 export * from "./cutting/index.ts";
+export * from "./hanging/index.ts";

@@ -1,0 +1,104 @@
+import type { WallJob, WallPlan } from "./job.ts";
+
+/** What is wrong with a wall, in plain words for whoever made it: a fault of the planner, never of the job. */
+export type WallFault = string;
+
+/**
+ * Holds a plan against its job with nothing of the planner's: frames apart, on the wall and clear of what
+ * must stay free unless a check says so, gaps and widths that make the wall, sets side by side, a row's
+ * middles on the eye line, neighbours of a group exactly its gap apart.
+ */
+export function wallFaults(job: WallJob, plan: WallPlan): readonly WallFault[] {
+  const boxes = job.frames.flatMap((frame, index) => {
+    const place = plan.places[index];
+    return place === undefined
+      ? []
+      : [{ index, left: place.x, foot: place.y, right: place.x + frame.width, top: place.y + frame.height }];
+  });
+  if (boxes.length !== job.frames.length) return ["a frame has no place"];
+  return [
+    ...apart(job, plan, boxes),
+    ...inOrder(job, plan),
+    ...(job.rule.kind === "cluster" ? closeNeighbours(job.rule.gap, boxes) : rowSums(job, plan, boxes)),
+  ];
+}
+
+interface Edges {
+  readonly index: number;
+  readonly left: number;
+  readonly foot: number;
+  readonly right: number;
+  readonly top: number;
+}
+
+function* apart(job: WallJob, { checks }: WallPlan, boxes: readonly Edges[]): Generator<WallFault> {
+  const said = (code: string, frame: number): boolean =>
+    checks.some((check) => check.code === code && "frame" in check && check.frame === frame);
+  for (const box of boxes) {
+    for (const other of boxes)
+      if (other.index > box.index && overlap(box, other) && !said("frames-overlap", box.index))
+        yield `frames ${box.index} and ${other.index} overlap and no check says so`;
+    const off = box.left < 0 || box.foot < 0 || box.right > job.wall.width || box.top > job.wall.height;
+    if (off !== said("off-wall", box.index))
+      yield `frame ${box.index}: off the wall ${off}, checked otherwise`;
+    const touched = job.avoid.some((one) =>
+      overlap(box, {
+        index: -1,
+        left: one.x,
+        foot: one.y,
+        right: one.x + one.width,
+        top: one.y + one.height,
+      }),
+    );
+    if (touched !== said("touches", box.index))
+      yield `frame ${box.index}: touches ${touched}, checked otherwise`;
+  }
+}
+
+const overlap = (a: Edges, b: Edges): boolean =>
+  Math.min(a.right, b.right) > Math.max(a.left, b.left) && Math.min(a.top, b.top) > Math.max(a.foot, b.foot);
+
+function* inOrder({ frames }: WallJob, { order }: WallPlan): Generator<WallFault> {
+  const sorted = order.toSorted((a, b) => a - b);
+  if (sorted.length !== frames.length || sorted.some((frame, index) => frame !== index))
+    yield "the order does not hold every frame once";
+  const ended = new Set<number>();
+  let current: number | null = null;
+  for (const frame of order) {
+    const set = frames[frame]?.set ?? null;
+    if (set === current) continue;
+    if (current !== null) ended.add(current);
+    if (set !== null && ended.has(set)) yield `set ${set} is parted`;
+    current = set;
+  }
+}
+
+function* rowSums(job: WallJob, plan: WallPlan, boxes: readonly Edges[]): Generator<WallFault> {
+  if (job.rule.kind === "grid") return;
+  let x = 0;
+  plan.order.forEach((frame, turn) => {
+    x += plan.gaps[turn] ?? Number.NaN;
+    const box = boxes[frame];
+    if (box === undefined || box.left !== x) x = Number.NaN;
+    else x = box.right;
+  });
+  if (x + (plan.gaps.at(-1) ?? Number.NaN) !== job.wall.width) yield "gaps and widths do not make the wall";
+  for (const { index, foot, top } of boxes)
+    if (Math.abs(foot + top - 2 * job.eyeLine) > 1) yield `frame ${index}: its middle is off the eye line`;
+}
+
+function* closeNeighbours(gap: number, boxes: readonly Edges[]): Generator<WallFault> {
+  for (const box of boxes) {
+    let nearest = Number.POSITIVE_INFINITY;
+    for (const other of boxes) {
+      if (other === box) continue;
+      const across = Math.max(box.left, other.left) - Math.min(box.right, other.right);
+      const up = Math.max(box.foot, other.foot) - Math.min(box.top, other.top);
+      if (Math.max(across, up) < gap) yield `frames ${box.index} and ${other.index} are nearer than the gap`;
+      // Neighbours face each other along a part of their sides.
+      if (Math.min(across, up) < 0) nearest = Math.min(nearest, Math.max(across, up));
+    }
+    if (boxes.length > 1 && nearest !== gap)
+      yield `frame ${box.index}: its nearest neighbour is not a gap away`;
+  }
+}

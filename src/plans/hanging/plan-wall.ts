@@ -1,0 +1,120 @@
+import { add, fromReal, half, subtract, sum, ticks, ZERO } from "../../lengths/index.ts";
+import { at } from "../cutting/at.ts";
+import { Chance } from "../cutting/chance.ts";
+import { clusterOf } from "./cluster.ts";
+import { clearWay, meet } from "./clear.ts";
+import { gridOf } from "./grid.ts";
+import type { WallBox, WallCheck, WallJob, WallPlan } from "./job.ts";
+import { rowOf } from "./row.ts";
+import { groups } from "./sets.ts";
+
+type Places = WallPlan["places"];
+
+/**
+ * Lays out one wall. Rows, grids and groups are in the middle of the wall, or about the rule's own
+ * centre, their middle on the eye line; a group gives way to what must stay free where it can. Whatever
+ * does not fit is laid all the same, and checks of level "stop" say what passes what. The same job and
+ * seed give the same wall. Throws RangeError for a grid without columns.
+ */
+export function planWall(job: WallJob, seed: number): WallPlan {
+  if (job.frames.length === 0)
+    return {
+      places: [],
+      order: [],
+      gaps: [job.wall.width],
+      centre: half(job.wall.width, "nearest"),
+      balance: { across: ZERO, up: ZERO },
+      checks: [],
+    };
+  const laid = layOut(job, seed);
+  return { ...laid, balance: balanceOf(job, laid), checks: [...wallChecks(job, laid)] };
+}
+
+type LaidWall = Pick<WallPlan, "places" | "order" | "gaps" | "centre">;
+
+function layOut(job: WallJob, seed: number): LaidWall {
+  const { rule } = job;
+  switch (rule.kind) {
+    case "gap":
+    case "spread":
+      return rowPlaces(job, rowOf(job, rule));
+    case "grid":
+      return gridOf(job, rule);
+    case "cluster": {
+      const group = clusterOf(job, rule, new Chance(seed));
+      const centre = rule.centre ?? half(job.wall.width, "nearest");
+      const corner = {
+        x: fromReal(centre - group.width / 2, "nearest"),
+        y: fromReal(job.eyeLine - group.height / 2, "nearest"),
+      };
+      const asked = group.corners.map(({ x, y }) => ({
+        x: add(corner.x, ticks(x)),
+        y: add(corner.y, ticks(y)),
+      }));
+      const { across, up } = clearWay(job, asked);
+      const places = asked.map(({ x, y }) => ({ x: add(x, across), y: add(y, up) }));
+      const left = add(corner.x, across);
+      return {
+        places,
+        order: readingOrder(job, places),
+        gaps: [left, subtract(job.wall.width, add(left, ticks(group.width)))],
+        centre: add(left, half(ticks(group.width), "nearest")),
+      };
+    }
+  }
+}
+
+function rowPlaces(job: WallJob, { order, gaps }: ReturnType<typeof rowOf>): LaidWall {
+  const places = job.frames.map(() => ({ x: ZERO, y: ZERO }));
+  let x = ZERO;
+  order.forEach((index, turn) => {
+    const { width, height } = at(job.frames, index);
+    x = add(x, at(gaps, turn));
+    places[index] = { x, y: subtract(job.eyeLine, half(height, "nearest")) };
+    x = add(x, width);
+  });
+  const [first, last] = [at(gaps, 0), at(gaps, gaps.length - 1)];
+  return { places, order, gaps, centre: half(add(first, subtract(job.wall.width, last)), "nearest") };
+}
+
+/** From the left, and where frames stand over each other from the top; a set stays together. */
+function readingOrder({ frames }: WallJob, places: Places): readonly number[] {
+  const first = (group: readonly number[]) => at(places, at(group, 0));
+  return groups(frames)
+    .toSorted((a, b) => first(a).x - first(b).x || first(b).y - first(a).y)
+    .flat();
+}
+
+/** Where the weight's centre lies from the middle of the group and from the eye line. */
+function balanceOf(job: WallJob, { places, centre }: LaidWall): WallPlan["balance"] {
+  const whole = job.frames.reduce((total, { weight }) => total + weight, 0);
+  const mean = (middle: (index: number) => number): number =>
+    job.frames.reduce((total, { weight }, index) => total + weight * middle(index), 0) / whole;
+  const across = mean((index) => at(places, index).x + at(job.frames, index).width / 2);
+  const up = mean((index) => at(places, index).y + at(job.frames, index).height / 2);
+  return { across: fromReal(across - centre, "nearest"), up: fromReal(up - job.eyeLine, "nearest") };
+}
+
+/** What passes the wall's edges, lies over what must stay free, or over each other. */
+function* wallChecks(job: WallJob, { places, gaps }: LaidWall): Generator<WallCheck> {
+  const needs = subtract(job.wall.width, sum([at(gaps, 0), at(gaps, gaps.length - 1)]));
+  const between = job.rule.kind === "spread" ? sum(job.frames.map(({ width }) => width)) : needs;
+  if (between > job.wall.width)
+    yield { level: "stop", code: "wall-too-narrow", needs: between, has: job.wall.width };
+  const boxes = job.frames.map(
+    ({ width, height }, index): WallBox => ({ ...at(places, index), width, height }),
+  );
+  for (const [frame, box] of boxes.entries()) {
+    for (const [side, by] of [
+      ["left", subtract(ZERO, box.x)],
+      ["right", subtract(add(box.x, box.width), job.wall.width)],
+      ["foot", subtract(ZERO, box.y)],
+      ["top", subtract(add(box.y, box.height), job.wall.height)],
+    ] as const)
+      if (by > 0) yield { level: "stop", code: "off-wall", frame, side, by };
+    for (const [obstacle, other] of job.avoid.entries())
+      if (meet(box, other)) yield { level: "stop", code: "touches", frame, obstacle };
+    for (const [other, second] of boxes.slice(0, frame).entries())
+      if (meet(box, second)) yield { level: "stop", code: "frames-overlap", frame: other, other: frame };
+  }
+}

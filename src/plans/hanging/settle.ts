@@ -1,0 +1,139 @@
+import { at } from "../cutting/at.ts";
+
+/** One frame of a group while it is laid; moved together with the others of its set. */
+export interface LaidFrame {
+  x: number;
+  y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly block: number;
+}
+
+const WAYS = [
+  { x: -1, y: 0 },
+  { x: 1, y: 0 },
+  { x: 0, y: -1 },
+  { x: 0, y: 1 },
+] as const;
+
+/** Moves are few: each gives one more block a neighbour, and three rounds have always been enough. */
+const ROUNDS = 8;
+
+/**
+ * Moves every block that faces no neighbour at exactly the gap by the shortest way to where it does;
+ * never nearer than the gap to anything, never out of the group's own outline.
+ */
+export function settle(frames: readonly LaidFrame[], gap: number): void {
+  const blocks = new Set(frames.map(({ block }) => block));
+  const outline = outlineOf(frames);
+  for (let round = 0; round < ROUNDS; round++) {
+    let moved = false;
+    for (const block of blocks) {
+      const own = frames.filter((frame) => frame.block === block);
+      const others = frames.filter((frame) => frame.block !== block);
+      if (others.length === 0 || own.every((frame) => nearest(frame, frames) === gap)) continue;
+      const way = shortestWay(own, others, gap, outline);
+      if (way === null) continue;
+      for (const frame of own) {
+        frame.x += way.x;
+        frame.y += way.y;
+      }
+      moved = true;
+    }
+    if (!moved) return;
+  }
+}
+
+interface Edges {
+  readonly left: number;
+  readonly foot: number;
+  readonly right: number;
+  readonly top: number;
+}
+
+const outlineOf = (frames: readonly LaidFrame[]): Edges => ({
+  left: Math.min(...frames.map(({ x }) => x)),
+  foot: Math.min(...frames.map(({ y }) => y)),
+  right: Math.max(...frames.map(({ x, width }) => x + width)),
+  top: Math.max(...frames.map(({ y, height }) => y + height)),
+});
+
+/** How far apart two frames are, each way; below nought where they face each other. */
+const apart = (a: LaidFrame, b: LaidFrame): { readonly across: number; readonly up: number } => ({
+  across: Math.max(a.x, b.x) - Math.min(a.x + a.width, b.x + b.width),
+  up: Math.max(a.y, b.y) - Math.min(a.y + a.height, b.y + b.height),
+});
+
+/** From a frame to the nearest that faces it. */
+function nearest(frame: LaidFrame, all: readonly LaidFrame[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const other of all) {
+    if (other === frame) continue;
+    const { across, up } = apart(frame, other);
+    if (Math.min(across, up) < 0) least = Math.min(least, Math.max(across, up));
+  }
+  return least;
+}
+
+function shortestWay(
+  own: readonly LaidFrame[],
+  others: readonly LaidFrame[],
+  gap: number,
+  outline: Edges,
+): { readonly x: number; readonly y: number } | null {
+  let best: { readonly x: number; readonly y: number } | null = null;
+  let length = Number.POSITIVE_INFINITY;
+  for (const way of WAYS) {
+    const room = roomTowards(own, others, gap, way);
+    if (!(room > 0 && room < length)) continue;
+    const [x, y] = [way.x * room, way.y * room];
+    const there = own.map((frame) => ({ ...frame, x: frame.x + x, y: frame.y + y }));
+    const { left, foot, right, top } = outlineOf(there);
+    const inside =
+      left >= outline.left && foot >= outline.foot && right <= outline.right && top <= outline.top;
+    if (!inside || !there.every((frame) => nearest(frame, [...others, ...there]) === gap)) continue;
+    best = { x, y };
+    length = room;
+  }
+  return best;
+}
+
+/** How far a block can go one way before it is a gap from what lies there; endless where nothing does. */
+function roomTowards(
+  own: readonly LaidFrame[],
+  others: readonly LaidFrame[],
+  gap: number,
+  way: (typeof WAYS)[number],
+): number {
+  const level = way.y === 0;
+  let room = Number.POSITIVE_INFINITY;
+  for (const frame of own)
+    for (const other of others) {
+      const { across, up } = apart(frame, other);
+      // Nearer than the gap the other way, it would be met.
+      if ((level ? up : across) >= gap) continue;
+      const ahead = level ? (other.x - frame.x) * way.x : (other.y - frame.y) * way.y;
+      if (ahead > 0) room = Math.min(room, (level ? across : up) - gap);
+    }
+  return room;
+}
+
+/** The blocks' places as frames; a set stands in a row, each frame in the middle of its height. */
+export function framesOf(
+  blocks: readonly { readonly frames: readonly number[]; readonly height: number }[],
+  sizes: readonly { readonly width: number; readonly height: number }[],
+  laid: { readonly x: Float64Array; readonly y: Float64Array },
+  gap: number,
+): readonly LaidFrame[] {
+  const frames: LaidFrame[] = [];
+  blocks.forEach((block, index) => {
+    let x = at(laid.x, index);
+    for (const frame of block.frames) {
+      const { width, height } = at(sizes, frame);
+      const y = at(laid.y, index) + Math.floor((block.height - height) / 2);
+      frames[frame] = { x, y, width, height, block: index };
+      x += width + gap;
+    }
+  });
+  return frames;
+}
