@@ -1,7 +1,7 @@
 import type { Size } from "../geometry/index.ts";
 import type { Length, Ruler } from "../lengths/index.ts";
 import { andList, wholeWords } from "./figures.ts";
-import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, withUnit } from "./runs.ts";
+import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, weighted, withUnit } from "./runs.ts";
 
 /** Words that stand on every cut plan. */
 export const CUT_PLAN = {
@@ -23,6 +23,7 @@ export const CUT_PLAN = {
   goesIn: "goes in",
   comesOff: "comes off",
   legendCut: "cut",
+  legendStrip: "strip it is cut in",
   legendBlank: "blank",
   legendKeep: "keep",
   legendWaste: "waste",
@@ -34,8 +35,9 @@ export const CUT_PLAN = {
   noCut: "No cut: the board is the blank.",
   layoutTells: "the layout",
   fenceTells: "the fence",
+  fenceLine: "Set the fence once for each row. The cuts are on the layout’s page.",
   outsTells: "windows that fall out",
-  small: "Blanks too small to be written in",
+  small: "Sizes that the drawing has no room for",
   missingTells: "not in this plan",
   notInPlan: (board: string): string => `${board === "" ? "Board" : capital(board)}: not in this plan`,
   notInPlanLine: "These blanks cannot be cut from the sheets that there are. The rest is planned.",
@@ -78,15 +80,39 @@ export const orMore = (size: Size, ruler: Ruler): Phrase =>
 /** Where the layout uses the whole sheet: what is cut last lies at a raw edge. */
 export const larger = "larger than nominal: cut the last of each row to size too";
 
+/** The sheet's edges of which nearly all is used, each with what is left of it. */
+export function justFits(
+  tight: readonly { readonly edge: Length; readonly spare: Length }[],
+  trimmed: boolean,
+  ruler: Ruler,
+): Phrase {
+  const said = tight.map(({ edge, spare }): Phrase => {
+    const left = spare === 0 ? "nothing" : withUnit(spare, ruler, "down");
+    return runs`${left} to spare of the ${bare(edge, ruler)}`;
+  });
+  return runs`Just fits: ${joined(said, ", ")}. ${trimmed ? "Trim no more" : "Trim nothing off"}; look for damaged edges first.`;
+}
+
+/** How to trim a sheet that is not quite its nominal size. */
+export const trimLine = (trim: Length, ruler: Ruler): Phrase =>
+  runs`Cuts that only take off an edge trim it by ${withUnit(trim, ruler)}. Sheet not nominal? Set the fence by that.`;
+
 /** What goes in first. */
 export const theSheet = (edge: Length, ruler: Ruler): Phrase =>
   runs`the sheet, a ${bare(edge, ruler)} edge against the fence`;
 export const theOut = (edge: Length, ruler: Ruler): Phrase =>
   runs`the OUT, a ${bare(edge, ruler)} edge against the fence`;
 
-/** A board's size with how often it is cut or comes off. */
-export const timesOver = (size: Size, times: number, ruler: Ruler): Phrase =>
-  runs`${sizeRuns(size, ruler, "nearest", false)}${times === 1 ? "" : `${NBSP}${timesWord(times)}`}`;
+/** Boards by their letters and size, and how often they are cut or come off where that is more than once each. */
+export function boardsWords(
+  boards: { readonly letters: readonly string[]; readonly size: Size; readonly times: number },
+  ruler: Ruler,
+): Phrase {
+  const { letters, size, times } = boards;
+  const called = letters.length === 0 ? "" : flat([weighted("bold", letters.join(`,${NBSP}`)), NBSP]);
+  const often = times > Math.max(1, letters.length) ? `${NBSP}${timesWord(times)}` : "";
+  return runs`${called}${sizeRuns(size, ruler, "nearest", false)}${often}`;
+}
 
 const timesWord = (times: number): string => (times === 2 ? "twice" : `${times}${NBSP}times`);
 
@@ -115,7 +141,9 @@ export function outsAreBlanks(
   return `${said.join(", ")}. Do not throw ${outs.length === 1 ? "it" : "them"} away.`;
 }
 
-export const pencilNumbers = "Pencil the number on each blank as it comes off, a bar under it.";
+/** `strips`: whether some boards are cut again. */
+export const pencilMarks = (strips: boolean): string =>
+  `Pencil the number on each blank as it comes off, a bar under it${strips ? "; on each strip its letter" : ""}.`;
 
 /** What the other drop-outs give the rack. */
 export const outSquares = (hosts: readonly number[], size: Size, ruler: Ruler): Phrase =>
@@ -127,7 +155,7 @@ export const outOfTitle = (host: number, name: string): Phrase =>
   runs`The OUT of ${strong(`${host}`)}${name === "" ? "" : `, ${name}`}`;
 
 export const needsLine = (size: Size, ruler: Ruler): Phrase =>
-  runs`It must square up to ${sizeRuns(size, ruler, "up")} at least.`;
+  runs`It must square up to ${sizeRuns(size, ruler, "up")} at least; if less, cut from board.`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -220,7 +220,9 @@ test("[CP7] a blank too small to be written in is listed with its size", () => {
   };
   const [first] = cutPlan(paperJob(tiny, INCHES), "letter", typeface);
   if (first === undefined) throw new Error("no page");
-  expect(said(first).replaceAll("\n", " ")).toMatch(/Blanks too small to be written in: .*1 × 2 in, Label/);
+  expect(said(first).replaceAll("\n", " ")).toMatch(
+    /Sizes that the drawing has no room for: .*1 × 2 in, Label/,
+  );
 });
 
 test("[CP8] every window with blanks in it has its own layout, fence and cuts, and its host's number", () => {
@@ -239,4 +241,37 @@ test("[CP8] every window with blanks in it has its own layout, fence and cuts, a
   }
   const cuts = outs.reduce((sum, { index }) => sum + (plan.sheets[index]?.cuts.length ?? 0), 0);
   expect(pages.flatMap((page) => ringsOf(page, "black"))).toHaveLength(2 * cuts);
+});
+
+test("[CP10] a sheet that only just fits says so before the first cut, one with room does not", () => {
+  const one = (width: Length, height: Length): CuttingJob => ({
+    ...EIGHT,
+    pieces: [{ name: "Seawall", width, height, count: 2, window: null, turns: true }],
+  });
+  const words = (job: CuttingJob): string =>
+    cutPlan(paperJob(job, INCHES), "letter", typeface)
+      .map((page) => said(page))
+      .join(" ")
+      .replaceAll("\n", " ");
+  expect(words(one(inch(20), inch(28)))).toContain("Just fits: nothing to spare of the 40. Trim nothing off");
+  expect(words(one(inch(319, 16), inch(28)))).toContain("Just fits: 1/8 in to spare of the 40");
+  expect(words(one(inch(19), inch(28)))).not.toContain("Just fits");
+});
+
+test("[CP11] what is left is hatched once to keep and crossed as waste, and is never a blank", () => {
+  const asked = paperJob(METRIC, MILLIMETRES);
+  const bought = asked.plan.sheets.filter(({ from }) => from.kind === "stock");
+  const pages = cutPlan(asked, "a4", typeface);
+  bought.forEach(({ left }, index) => {
+    const [page] = pagesOfSheet(pages, index + 1, bought.length);
+    if (page === undefined) throw new Error("no page");
+    const drawing = page.marks.flatMap((mark) =>
+      mark.kind === "group" && mark.name.startsWith("sheet") ? [{ ...page, marks: [mark] }] : [],
+    );
+    const fills = drawing.flatMap(marksOf).flatMap((mark) => (mark.kind === "area" ? [mark.fill] : []));
+    expect(fills.filter((fill) => fill === "hatch-out")).toHaveLength(left.filter(({ keep }) => keep).length);
+    expect(fills.filter((fill) => fill === "hatch-waste")).toHaveLength(
+      left.filter(({ keep }) => !keep).length,
+    );
+  });
 });

@@ -9,7 +9,8 @@ import { type Block, block, cornersOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
-import { type BlankWords, fieldOf, inMiddle, inset, labelIn } from "./label.ts";
+import { fenceSettings } from "./fence.ts";
+import { type BlankWords, fieldOf, inField, inMiddle, inset, labelIn } from "./label.ts";
 import { cutRings } from "./rings.ts";
 
 /** A layout drawn, and the blanks whose size did not fit into it. */
@@ -51,8 +52,9 @@ export function layoutDrawing(
     const field = leftField(desk, one, one.keep, box);
     if (field !== null) write(inMiddle(field, box), middleOf(field, box));
   }
-  const label = (words: BlankWords, room: Box, centre: Box): boolean => {
-    const { block: piece, saysSize } = labelIn(desk, words, room);
+  const label = (words: BlankWords, room: Box, centre: Box, clear = false): boolean => {
+    const { block: bare, saysSize } = labelIn(desk, words, room);
+    const piece = clear ? inField(bare, mm(0.4)) : bare;
     write(inMiddle(piece, centre), middleOf(piece, centre));
     return saysSize;
   };
@@ -76,7 +78,8 @@ export function layoutDrawing(
       return;
     }
     const inWindow = window !== null && labelIn(desk, words, window).saysSize;
-    if (!label(words, inWindow ? window : box, box)) unwritten.push(words);
+    // A window too small to be written in is broken by the words across it.
+    if (!label(words, inWindow ? window : box, box, window !== null && !inWindow)) unwritten.push(words);
   });
   const cuts: Mark[] = sheet.cuts.map(({ from: start, to }) => ({
     kind: "line",
@@ -93,7 +96,14 @@ export function layoutDrawing(
   return {
     block: block(size.width, size.height, [
       { kind: "group", name: `sheet ${index + 1}`, marks: [...under, ...cuts, outline, ...labels] },
-      ...cutRings(desk, sheet.cuts, over, taken),
+      ...cutRings(
+        desk,
+        sheet.cuts,
+        fenceSettings(sheet).flatMap(({ into }) => into),
+        over,
+        size,
+        taken,
+      ),
     ]),
     unwritten,
   };

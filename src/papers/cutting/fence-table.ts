@@ -1,14 +1,13 @@
-import type { Size } from "../../geometry/index.ts";
 import { type Length, mm, subtract, sum, times } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
 import {
   blanksOff,
+  boardsWords,
   CUT_PLAN,
   joined,
   keepOff,
   theOut,
   theSheet,
-  timesOver,
   wasteOff,
 } from "../../words/cut-plan.ts";
 import { bare, NBSP, type Phrase, strong, weighted } from "../../words/index.ts";
@@ -19,7 +18,7 @@ import { ringBlock, tickBox } from "../tags.ts";
 import { paragraph, textLine } from "../text.ts";
 import { FIGURE, TYPE, type TextStyle } from "../type.ts";
 import type { CuttingDesk } from "./desk.ts";
-import { type Counted, type FenceSetting, fenceSettings } from "./fence.ts";
+import { type Boards, type FenceSetting, fenceSettings } from "./fence.ts";
 
 const BETWEEN = mm(3);
 const TICK_STEP = mm(11.6);
@@ -44,12 +43,16 @@ function columnsOf(width: Length, most: number): readonly Column[] {
   ];
 }
 
-/** One row for each setting of the fence, in order: the figure large, its cuts with their ticks, what goes in and what comes off. */
+/**
+ * One row for each setting of the fence, in order: the figure large, its cuts with their ticks, what
+ * goes in and what comes off. `open`: no rule under the last.
+ */
 export function fenceRows(
   desk: CuttingDesk,
   sheet: PlannedSheet,
   numbers: readonly number[],
   width: Length,
+  open = false,
 ): readonly Flowing[] {
   const settings = fenceSettings(sheet);
   const columns = columnsOf(
@@ -61,7 +64,7 @@ export function fenceRows(
     tableRow(columns, cellsOf(desk, sheet, numbers, setting, index === 0, columns), BETWEEN, {
       above: mm(1),
       below: mm(1),
-      line: "rule-thin",
+      line: open && index === settings.length - 1 ? null : "rule-thin",
     }),
   );
   return [{ block: head, withNext: true }, ...rows.map((row) => ({ block: row, again: head }))];
@@ -123,8 +126,8 @@ function comesOff(desk: CuttingDesk, numbers: readonly number[], { comesOff: off
   return joined(phrases, "; ");
 }
 
-const sizes = (desk: CuttingDesk, all: readonly Counted<Size>[]): Phrase =>
+const sizes = (desk: CuttingDesk, all: readonly Boards[]): Phrase =>
   joined(
-    all.map(({ what, times: often }) => timesOver(what, often, desk.speech.ruler)),
+    all.map((boards) => boardsWords(boards, desk.speech.ruler)),
     "; ",
   );

@@ -59,6 +59,21 @@ export function longFirst({ size, needs }: PlannedSheet): Size {
   return size.width >= size.height ? needs : { width: needs.height, height: needs.width };
 }
 
+/** The sheet's edges of which the layout leaves no more than `tight`: the longer first. */
+export function tightEdges(
+  sheet: PlannedSheet,
+  tight: Length,
+): readonly { readonly edge: Length; readonly spare: Length }[] {
+  const needs = longFirst(sheet);
+  const edges = [
+    { edge: longSide(sheet.size), needs: needs.width },
+    { edge: shortSide(sheet.size), needs: needs.height },
+  ];
+  return edges
+    .map(({ edge, needs: least }) => ({ edge, spare: subtract(edge, least) }))
+    .filter(({ spare }) => spare <= tight);
+}
+
 const longSide = ({ width, height }: Size): Length => (width > height ? width : height);
 const shortSide = ({ width, height }: Size): Length => (width > height ? height : width);
 

@@ -53,6 +53,14 @@ export function sheetFacts(desk: CuttingDesk, sheet: PlannedSheet): readonly Fac
   ];
 }
 
+/** What a page needs that stands by itself beside its sheet's layout. */
+export const pageFacts = (desk: CuttingDesk, sheet: PlannedSheet): readonly Fact[] =>
+  sheetFacts(desk, sheet).filter(({ name }) => name !== CUT_PLAN.needs);
+
+/** What comes off each edge of the sheet before anything is cut; nought of a window that fell out. */
+export const trimOf = (desk: CuttingDesk, { from }: PlannedSheet): Length =>
+  from.kind === "stock" ? (desk.job.job.sheets[from.sheet]?.trim ?? mm(0)) : mm(0);
+
 /** The plan that this one makes void, where there is one. */
 export function voidFact(desk: CuttingDesk): readonly Fact[] {
   const { makesVoid } = desk.job.planWords;

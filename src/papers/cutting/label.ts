@@ -107,9 +107,17 @@ function centred(pieces: readonly Block[]): Block {
 }
 
 /** A phrase in a clear field, to stand on a hatch. */
-export function fieldOf(desk: CuttingDesk, lines: readonly (readonly [Phrase, TextStyle])[]): Block {
-  const text = centred(lines.map(([phrase, style]) => textLine(desk, phrase, style)));
-  const [x, y] = [mm(1.4), mm(0.8)];
+export function fieldOf(
+  desk: CuttingDesk,
+  lines: readonly (readonly [Phrase, TextStyle])[],
+  round: Length = mm(1.4),
+): Block {
+  return inField(centred(lines.map(([phrase, style]) => textLine(desk, phrase, style))), round);
+}
+
+/** What is written, in a clear field that stands out at its sides by `round`, above and below by a little more than half of that. */
+export function inField(text: Block, round: Length): Block {
+  const [x, y] = [round, part(round, 0.57)];
   const width = sum([text.width, times(x, 2)]);
   const height = sum([text.height, times(y, 2)]);
   const field: Mark = {

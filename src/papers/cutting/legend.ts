@@ -7,14 +7,18 @@ import { ringBlock } from "../tags.ts";
 import { textLine } from "../text.ts";
 import { TYPE } from "../type.ts";
 import type { CuttingDesk } from "./desk.ts";
+import { fenceSettings } from "./fence.ts";
+import { LETTER } from "./rings.ts";
 
 /** What rings, hatches and dashes mean, only those that are on the drawing, and its scale at the right. */
 export function legend(desk: CuttingDesk, sheet: PlannedSheet, over: number, width: Length): Block {
   const said = (sign: Block, words: string): Block =>
     beside([sign, textLine(desk, words, TYPE.caption)], mm(1.6), "middle");
   const windows = sheet.placements.some((lies) => desk.job.job.pieces[lies.piece]?.window !== null);
+  const strips = fenceSettings(sheet).some(({ comesOff }) => comesOff.boards.length > 0);
   const signs = [
     ...(sheet.cuts.length > 0 ? [said(ringBlock(desk, "3", "black"), CUT_PLAN.legendCut)] : []),
+    ...(strips ? [said(textLine(desk, "A", LETTER), CUT_PLAN.legendStrip)] : []),
     said(ringBlock(desk, "3", "white"), CUT_PLAN.legendBlank),
     ...(sheet.left.some(({ keep }) => keep) ? [said(swatch("hatch-out"), CUT_PLAN.legendKeep)] : []),
     ...(sheet.left.some(({ keep }) => !keep) ? [said(swatch("hatch-waste"), CUT_PLAN.legendWaste)] : []),

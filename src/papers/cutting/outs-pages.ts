@@ -56,7 +56,7 @@ function outBlock(
   const right = subtract(width, add(DRAWING, mm(5)));
   const over = fittingScale(sheet.size.width, sheet.size.height, DRAWING, mm(52));
   const { block: layout } = layoutDrawing(desk, drawn, over, outsOf, host);
-  const table = flow(fenceRows(desk, sheet, numbers, right), room, room)[0];
+  const table = flow(fenceRows(desk, sheet, numbers, right, true), room, room)[0];
   const column = stack([
     paragraph(desk, outOfTitle(host, shortened(desk, hostName, TITLE, part(right, 0.66))), TITLE, right),
     gap(mm(0.8)),

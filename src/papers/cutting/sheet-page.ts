@@ -3,11 +3,13 @@ import { add, larger, type Length, mm, subtract, sum } from "../../lengths/index
 import {
   CUT_PLAN,
   joined,
+  justFits,
   outsAreBlanks,
   outSquares,
-  pencilNumbers,
+  pencilMarks,
   sheetLine,
   sheetTitle,
+  trimLine,
 } from "../../words/cut-plan.ts";
 import { type Phrase, runs, sizeRuns, strong } from "../../words/index.ts";
 import { fittingScale } from "../bench/desk.ts";
@@ -21,9 +23,10 @@ import { TYPE, type TextStyle } from "../type.ts";
 import { CHAIN_ABOVE, CHAIN_LEFT, dimensionChains } from "./chain.ts";
 import type { CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
 import { layoutDrawing } from "./drawing.ts";
+import { fenceSettings } from "./fence.ts";
 import { fenceRows } from "./fence-table.ts";
-import { firstBand } from "./first-band.ts";
-import { cuttingHead, sheetFacts } from "./head.ts";
+import { firstBand, tightEdges } from "./first-band.ts";
+import { cuttingHead, pageFacts, sheetFacts, trimOf } from "./head.ts";
 import type { BlankWords } from "./label.ts";
 import { legend } from "./legend.ts";
 
@@ -108,12 +111,7 @@ function layoutPage(
 
 function fencePages(desk: CuttingDesk, { drawn }: Way, title: string): readonly Block[] {
   const width = desk.paper.content.width;
-  const head = stack([
-    gap(mm(1.2)),
-    paragraph(desk, title, TYPE.title, width),
-    gap(mm(1)),
-    rule(width, "rule"),
-  ]);
+  const head = cuttingHead(desk, title, CUT_PLAN.fenceLine, pageFacts(desk, drawn.sheet), width);
   const room = subtract(bodyHeight(desk.paper), head.height);
   return flow(fenceRows(desk, drawn.sheet, drawn.numbers, width), room, room).map((page) =>
     stack([head, page]),
@@ -124,12 +122,16 @@ function headOf(desk: CuttingDesk, way: Way, title: string): Block {
   const width = desk.paper.content.width;
   const { sheet } = way.drawn;
   const fromOuts = outsCutFrom(way).reduce((count, { blanks }) => count + blanks.length, 0);
+  const tight = tightEdges(sheet, desk.job.job.tight);
   const line = sheetLine(sheet.placements.length, fromOuts, desk.job.plan.proven);
   return stack([
     cuttingHead(desk, title, line, sheetFacts(desk, sheet), width),
     gap(mm(1.6)),
     firstBand(desk, sheet, width),
     gap(mm(1.6)),
+    ...(tight.length === 0
+      ? []
+      : [caution(desk, justFits(tight, trimOf(desk, sheet) > 0, desk.speech.ruler), width), gap(mm(1.6))]),
     rule(width, "rule-thin"),
     gap(mm(1.2)),
   ]);
@@ -192,7 +194,17 @@ function closing(desk: CuttingDesk, way: Way, unwritten: readonly BlankWords[]):
   const half = part(subtract(width, mm(6)), outs.length > 0 ? 0.46 : 0);
   const right = subtract(width, outs.length > 0 ? add(half, mm(6)) : mm(0));
   const kept = keptWindows(desk, way.drawn, new Set(outs.map(({ host }) => host)));
-  const saying: Phrase = joined([pencilNumbers, ...kept], " ");
+  const { sheet } = way.drawn;
+  const strips = fenceSettings(sheet).some(({ comesOff }) => comesOff.boards.length > 0);
+  const trim = trimOf(desk, sheet);
+  const saying: Phrase = joined(
+    [
+      pencilMarks(strips),
+      ...(trim > 0 && sheet.cuts.length > 0 ? [trimLine(trim, desk.speech.ruler)] : []),
+      ...kept,
+    ],
+    " ",
+  );
   const sides = [
     ...(outs.length > 0 ? [caution(desk, outsAreBlanks(outs), half)] : []),
     paragraph(desk, saying, SMALL, right),
