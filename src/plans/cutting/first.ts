@@ -1,6 +1,6 @@
 import { at } from "./at.ts";
 import { Forest } from "./forest.ts";
-import { noPlace, type Preference } from "./places.ts";
+import { type Preference, Seeker } from "./places.ts";
 import type { Layout } from "./layout.ts";
 import { fitsAtAll, type Kind, type Stock, type WholeJob } from "./whole.ts";
 
@@ -85,7 +85,7 @@ class Builder {
   private readonly job: WholeJob;
   private readonly way: Way;
   private readonly scarce: boolean;
-  private readonly place = noPlace();
+  private readonly seeker: Seeker;
 
   constructor(job: WholeJob, way: Way, scarce: boolean) {
     this.job = job;
@@ -95,6 +95,7 @@ class Builder {
       job,
       job.kinds.reduce((sum, kind) => sum + kind.count, 0),
     );
+    this.seeker = new Seeker(job, this.forest.memory, way.preference, true);
   }
 
   placeAll(index: number): void {
@@ -112,10 +113,10 @@ class Builder {
     }
   }
 
-  /** Lays one piece in the waste of an open sheet, or of `root` alone. */
-  private layIn(kind: number, root = -1): boolean {
-    if (!this.forest.seek(kind, this.way.preference, this.place, root)) return false;
-    this.forest.insert(kind, this.place);
+  /** Lays one piece in the waste of an open sheet. */
+  private layIn(kind: number): boolean {
+    if (!this.seeker.seek(kind)) return false;
+    this.forest.insert(kind, this.seeker);
     return true;
   }
 
@@ -124,8 +125,11 @@ class Builder {
     for (const stock of stocks) {
       if (this.forest.memory.opened(stock) >= this.copiesOf(at(this.job.stocks, stock))) continue;
       const root = this.forest.open(stock);
-      if (this.layIn(kind, root)) return true;
-      this.forest.close(root, []);
+      if (this.seeker.seekIn(kind, root)) {
+        this.forest.insert(kind, this.seeker);
+        return true;
+      }
+      this.forest.close(root);
     }
     return false;
   }

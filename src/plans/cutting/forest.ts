@@ -1,6 +1,6 @@
 import { type Layout, type Part, type SplitPart, tidied } from "./layout.ts";
 import { AXIS, FIRST, FREE, H, KIND, Memory, NEXT, PARENT, ROOT, STOCK, W } from "./memory.ts";
-import { BESIDE, type Place, type Preference, Seeker, type Skips, STRIP } from "./places.ts";
+import { BESIDE, FLIPPED, howOf, type Seeker, STRIP, TURNED } from "./places.ts";
 import type { WholeJob } from "./whole.ts";
 
 /**
@@ -12,13 +12,11 @@ import type { WholeJob } from "./whole.ts";
 export class Forest {
   readonly memory: Memory;
   private readonly job: WholeJob;
-  private readonly seeker: Seeker;
 
   /** An empty forest with room for `pieces` pieces. */
-  constructor(job: WholeJob, pieces: number, skips: Skips | null = null) {
+  constructor(job: WholeJob, pieces: number) {
     this.job = job;
     this.memory = new Memory(job, pieces);
-    this.seeker = new Seeker(job, this.memory, skips);
   }
 
   /** Opens an empty sheet of a stock. Copies are the caller's to count. */
@@ -52,37 +50,37 @@ export class Forest {
       else memory.countPlaced(kind, 1);
     }
     memory.setFree(node, part.rest);
+    memory.touch(root);
   }
 
-  /** Takes a sheet away with all that lies on it; the kinds that came free are added to `freed`. */
-  close(root: number, freed: number[]): void {
-    this.dropChildren(root, freed);
+  /** Takes a sheet away with all that lies on it. */
+  close(root: number): void {
+    this.dropChildren(root);
     this.memory.dropRoot(root);
   }
 
-  private dropChildren(node: number, freed: number[]): void {
+  private dropChildren(node: number): void {
     const { memory } = this;
     for (let child = memory.get(node + FIRST); child >= 0; ) {
       const next = memory.get(child + NEXT);
-      this.empty(child, freed);
+      this.empty(child);
       memory.dropNode(child);
       child = next;
     }
     memory.put(node + FIRST, -1);
   }
 
-  private empty(node: number, freed: number[]): void {
+  private empty(node: number): void {
     const kind = this.memory.get(node + KIND);
-    if (kind >= 0) {
-      freed.push(kind);
-      this.memory.countPlaced(kind, -1);
-    } else this.dropChildren(node, freed);
+    if (kind >= 0) this.memory.countPlaced(kind, -1);
+    else this.dropChildren(node);
   }
 
   /** Takes one node out of its sheet, with all that lies in it; its place joins the waste around it. Never a root. */
-  remove(node: number, freed: number[]): void {
+  remove(node: number): void {
     const { memory } = this;
-    this.empty(node, freed);
+    memory.touch(memory.get(node + ROOT));
+    this.empty(node);
     let gone = node;
     for (;;) {
       const parent = memory.get(gone + PARENT);
@@ -95,34 +93,31 @@ export class Forest {
     }
   }
 
-  /** The best place for a kind in the waste of all sheets, or of one; see `Seeker`. */
-  seek(kind: number, preference: Preference, place: Place, only = -1): boolean {
-    return this.seeker.seek(kind, preference, place, only);
-  }
-
-  /** Puts a piece at a place that `seek` found and nothing has changed since. */
-  insert(kind: number, place: Place): void {
+  /** Puts a piece at a place that was found and nothing has changed since; gives the sheet. */
+  insert(kind: number, { node, way }: Seeker): number {
     const { memory } = this;
     const wanted = this.job.kinds[kind];
     if (wanted === undefined) throw new RangeError(`no kind ${kind}`);
-    const { node, how } = place;
-    if (place.flipped) {
+    const how = howOf(way);
+    if ((way & FLIPPED) !== 0) {
       memory.put(node + AXIS, 1 - memory.get(node + AXIS));
       memory.setFree(node, memory.get(node + (memory.get(node + AXIS) === 0 ? W : H)));
     }
     const axis = memory.get(node + AXIS);
     const root = memory.get(node + ROOT);
-    const w = place.turned ? wanted.height : wanted.width;
-    const h = place.turned ? wanted.width : wanted.height;
+    const turned = (way & TURNED) !== 0;
+    const w = turned ? wanted.height : wanted.width;
+    const h = turned ? wanted.width : wanted.height;
     const [p, q] = axis === 0 ? [w, h] : [h, w];
     const free = memory.get(node + FREE);
     const cross = memory.get(node + (axis === 0 ? H : W));
     const piece = memory.newNode(w, h, 0, kind, root);
     memory.countPlaced(kind, 1);
+    memory.touch(root);
     if (how === BESIDE) {
       memory.link(node, piece);
       memory.setFree(node, free - p);
-      return;
+      return root;
     }
     const along = how === STRIP ? p : free;
     const outer =
@@ -132,12 +127,13 @@ export class Forest {
     memory.setFree(outer, cross - q);
     if (how === STRIP) {
       memory.link(outer, piece);
-      return;
+      return root;
     }
     const inner = axis === 0 ? memory.newNode(free, q, 0, -1, root) : memory.newNode(q, free, 1, -1, root);
     memory.link(outer, inner);
     memory.link(inner, piece);
     memory.setFree(inner, free - p);
+    return root;
   }
 
   /** Every sheet that holds a piece, as a layout. */

@@ -2,8 +2,8 @@ import type { WholeJob } from "./whole.ts";
 
 /*
  * The memory of a forest: nodes, lists and counters in one typed array, so that each write can be
- * logged and taken back and a whole state copied at once. A node is named by the place of its first
- * cell; the constants below are the places of its cells after that.
+ * logged and taken back. A node is named by the place of its first cell; the constants below are the
+ * places of its cells after that.
  */
 export const W = 0;
 export const H = 1;
@@ -19,42 +19,54 @@ const PREV = 7;
 /** -1: a split node. */
 export const KIND = 8;
 export const ROOT = 9;
-/** Place in the list of nodes that have waste; -1: none. */
-const WASTE_AT = 10;
+/** The next node of the root that has waste; -1: none. */
+export const NEXT_WASTE = 10;
+const PREV_WASTE = 11;
 /** Of a root. */
-export const STOCK = 11;
-/** Of a root: place in the list of roots. */
-export const ROOT_AT = 12;
-const STRIDE = 13;
+export const STOCK = 12;
+/** Of a root: a small number of its own as long as it is open. */
+export const SLOT = 13;
+/** Of a root: the first of its nodes that have waste. */
+export const FIRST_WASTE = 14;
+/** Of a root: a number that changes with every change of its tree, and comes back when that is taken back. */
+export const STAMP = 15;
+const STRIDE = 16;
 
 // Cells at the head of the memory.
-const WASTE_COUNT = 0;
-const ROOT_COUNT = 1;
-const NEXT_UNUSED = 2;
+const ROOT_COUNT = 0;
+const NEXT_UNUSED = 1;
+const PLACED = 2;
 const HEAD = 3;
 
 export class Memory {
   readonly m: Int32Array;
-  /** Where the list of nodes with waste begins. */
-  readonly wasteBase: number;
-  private readonly rootBase: number;
+  /** Where the list of slots begins: those of open roots, then the unused ones. */
+  readonly slotsBase: number;
+  /** Where the list begins that gives each slot its root. */
+  readonly rootsBase: number;
+  /** How many roots may be open at once. */
+  readonly slots: number;
   private readonly openedBase: number;
   private readonly placedBase: number;
   private logging = false;
-  private readonly log: number[] = [];
+  private log = new Int32Array(1024);
+  private logged = 0;
+  private stamps = 0;
 
   /** Room for `pieces` pieces of a job. */
   constructor(job: WholeJob, pieces: number) {
     // A piece brings at most itself and two split nodes, and a root.
     const nodes = 4 * pieces + 8;
-    this.wasteBase = HEAD + nodes * STRIDE;
-    this.rootBase = this.wasteBase + nodes;
-    this.openedBase = this.rootBase + nodes;
+    this.slots = pieces + 1;
+    this.slotsBase = HEAD + nodes * STRIDE;
+    this.rootsBase = this.slotsBase + this.slots;
+    this.openedBase = this.rootsBase + this.slots;
     this.placedBase = this.openedBase + job.stocks.length;
     this.m = new Int32Array(this.placedBase + job.kinds.length);
     for (let index = 0; index < nodes; index++) {
       this.m[HEAD + index * STRIDE + PARENT] = index + 1 < nodes ? HEAD + (index + 1) * STRIDE : -1;
     }
+    for (let slot = 0; slot < this.slots; slot++) this.m[this.slotsBase + slot] = slot;
     this.m[NEXT_UNUSED] = HEAD;
   }
 
@@ -63,48 +75,61 @@ export class Memory {
   }
 
   put(cell: number, value: number): void {
-    if (this.logging) this.log.push(cell, this.m[cell] as number);
+    if (this.logging) {
+      if (this.logged === this.log.length) this.lengthen();
+      this.log[this.logged] = cell;
+      this.log[this.logged + 1] = this.m[cell] as number;
+      this.logged += 2;
+    }
     this.m[cell] = value;
+  }
+
+  private lengthen(): void {
+    const longer = new Int32Array(2 * this.log.length);
+    longer.set(this.log);
+    this.log = longer;
   }
 
   /** From here on every change can be taken back by `takeBack`. */
   begin(): void {
-    this.log.length = 0;
+    this.logged = 0;
     this.logging = true;
   }
 
   /** Undoes every change since `begin`. */
   takeBack(): void {
     const { log, m } = this;
-    for (let at = log.length - 2; at >= 0; at -= 2) m[log[at] as number] = log[at + 1] as number;
+    for (let at = this.logged - 2; at >= 0; at -= 2) m[log[at] as number] = log[at + 1] as number;
     this.keep();
   }
 
   /** Keeps every change since `begin`. */
   keep(): void {
-    this.log.length = 0;
+    this.logged = 0;
     this.logging = false;
-  }
-
-  /** The whole state, to be given back to `restore`. */
-  copy(): Int32Array {
-    return this.m.slice();
-  }
-
-  restore(state: Int32Array): void {
-    this.m.set(state);
-  }
-
-  get wasteCount(): number {
-    return this.get(WASTE_COUNT);
   }
 
   get rootCount(): number {
     return this.get(ROOT_COUNT);
   }
 
+  slot(index: number): number {
+    return this.get(this.slotsBase + index);
+  }
+
   root(index: number): number {
-    return this.get(this.rootBase + index);
+    return this.get(this.rootsBase + this.slot(index));
+  }
+
+  /** Says that a root's tree has changed. */
+  touch(root: number): void {
+    this.stamps = (this.stamps + 1) | 0;
+    this.put(root + STAMP, this.stamps);
+  }
+
+  /** How many pieces lie in the forest. */
+  get allPlaced(): number {
+    return this.get(PLACED);
   }
 
   /** How many pieces of a kind lie in the forest. */
@@ -114,6 +139,7 @@ export class Memory {
 
   countPlaced(kind: number, change: number): void {
     this.put(this.placedBase + kind, this.placed(kind) + change);
+    this.put(PLACED, this.allPlaced + change);
   }
 
   /** How many sheets of a stock are open. */
@@ -131,11 +157,8 @@ export class Memory {
     this.put(node + AXIS, axis);
     this.put(node + PARENT, -1);
     this.put(node + FIRST, -1);
-    this.put(node + NEXT, -1);
-    this.put(node + PREV, -1);
     this.put(node + KIND, kind);
     this.put(node + ROOT, root < 0 ? node : root);
-    this.put(node + WASTE_AT, -1);
     return node;
   }
 
@@ -146,46 +169,54 @@ export class Memory {
   }
 
   newRoot(w: number, h: number, stock: number): number {
-    const root = this.newNode(w, h, 0, -1, -1);
-    this.put(root + STOCK, stock);
     const count = this.rootCount;
-    this.put(this.rootBase + count, root);
-    this.put(root + ROOT_AT, count);
+    if (count === this.slots) throw new RangeError("the forest is full");
+    const root = this.newNode(w, h, 0, -1, -1);
+    const slot = this.slot(count);
+    this.put(root + STOCK, stock);
+    this.put(root + SLOT, slot);
+    this.put(root + FIRST_WASTE, -1);
+    this.put(this.rootsBase + slot, root);
     this.put(ROOT_COUNT, count + 1);
     this.put(this.openedBase + stock, this.opened(stock) + 1);
     this.setFree(root, w);
+    this.touch(root);
     return root;
   }
 
   dropRoot(root: number): void {
     const stock = this.get(root + STOCK);
-    const at = this.get(root + ROOT_AT);
+    const slot = this.get(root + SLOT);
     const count = this.rootCount - 1;
-    const last = this.root(count);
-    this.put(this.rootBase + at, last);
-    this.put(last + ROOT_AT, at);
+    let index = this.slotsBase;
+    while (this.get(index) !== slot) index++;
+    this.put(index, this.slot(count));
+    this.put(this.slotsBase + count, slot);
     this.put(ROOT_COUNT, count);
     this.put(this.openedBase + stock, this.opened(stock) - 1);
     this.dropNode(root);
   }
 
-  /** Sets a node's waste, and keeps the list of nodes that have some. */
+  /** Sets a node's waste, and keeps its root's list of nodes that have some. */
   setFree(node: number, free: number): void {
+    const before = this.get(node + FREE);
+    if (before === free) return;
     this.put(node + FREE, free);
-    const at = this.get(node + WASTE_AT);
-    if (free > 0 === at >= 0) return;
-    const count = this.wasteCount;
+    if (before > 0 && free > 0) return;
+    const root = this.get(node + ROOT);
     if (free > 0) {
-      this.put(this.wasteBase + count, node);
-      this.put(node + WASTE_AT, count);
-      this.put(WASTE_COUNT, count + 1);
+      const first = this.get(root + FIRST_WASTE);
+      this.put(node + NEXT_WASTE, first);
+      this.put(node + PREV_WASTE, -1);
+      if (first >= 0) this.put(first + PREV_WASTE, node);
+      this.put(root + FIRST_WASTE, node);
       return;
     }
-    const last = this.get(this.wasteBase + count - 1);
-    this.put(this.wasteBase + at, last);
-    this.put(last + WASTE_AT, at);
-    this.put(node + WASTE_AT, -1);
-    this.put(WASTE_COUNT, count - 1);
+    const next = this.get(node + NEXT_WASTE);
+    const prev = this.get(node + PREV_WASTE);
+    if (next >= 0) this.put(next + PREV_WASTE, prev);
+    if (prev >= 0) this.put(prev + NEXT_WASTE, next);
+    else this.put(root + FIRST_WASTE, next);
   }
 
   link(parent: number, child: number): void {

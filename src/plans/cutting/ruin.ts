@@ -2,19 +2,38 @@ import { at } from "./at.ts";
 import type { Chance } from "./chance.ts";
 import type { RoughPlan } from "./first.ts";
 import { Forest } from "./forest.ts";
-import { AXIS, FIRST, FREE, H, KIND, NEXT, ROOT, ROOT_AT, STOCK, W } from "./memory.ts";
-import { noPlace } from "./places.ts";
+import {
+  AXIS,
+  FIRST,
+  FIRST_WASTE,
+  FREE,
+  H,
+  KIND,
+  NEXT,
+  NEXT_WASTE,
+  SLOT,
+  STAMP,
+  STOCK,
+  W,
+} from "./memory.ts";
+import { Seeker } from "./places.ts";
 import { fitsAtAll, type WholeJob } from "./whole.ts";
 
-/** How many steps back the accepted plans are compared with. */
-const LATE = 500;
+/** How many steps back the accepted plans are compared with: few at first, which is quick, and twice as many after each kick. */
+const LATE = 30;
+const LATEST = 500;
+/** A kick follows after so many times as many steps without a better forest; it clears so many sheets. */
+const PATIENCE = 15;
+const KICKED = 3;
 /** A unit of area outside weighs this much against the square of a unit of waste; areas in parts of the largest sheet. */
 const OUTSIDE = 100;
 /** Chance that a place is passed over, so that the same ruins are not always rebuilt alike: for few pieces at most, and for more. */
 const MOST_SKIPS = 0.3;
-const SKIPS = 0.01;
+const SKIPS = 0.1;
 /** Chance that a step clears a whole sheet, so that one of another size can take its place. */
 const CLEAR = 0.04;
+/** Chance that a ruin goes one level deeper. */
+const DEEPER = 0.6;
 
 /** Jobs of so few pieces are soon stuck: they begin anew after so many steps a piece without a better forest. */
 const FEW = 24;
@@ -31,15 +50,24 @@ export class Ruin {
   private readonly job: WholeJob;
   private readonly chance: Chance;
   private readonly forest: Forest;
-  private readonly place = noPlace();
-  private readonly late = new Float64Array(LATE);
+  private readonly seeker: Seeker;
+  /** Chance that a place is passed over. */
+  private readonly skips: number;
+  private readonly late = new Float64Array(LATEST);
   /** The stocks that take a kind, for each kind. */
   private readonly takes: readonly (readonly number[])[];
   private readonly pieces: number;
   private readonly unitArea: number;
-  /** Waste of each root at the last weighing. */
+  /** Waste of each slot's root, and its squares, at its last weighing; and the root's stamp then. */
   private readonly waste: Float64Array;
-  private readonly freed: number[] = [];
+  private readonly squares: Float64Array;
+  private readonly weighed: Int32Array;
+  /** The kinds that are to be laid, and how many places each has, by kind. */
+  private readonly waiting: Int32Array;
+  private readonly places: Float64Array;
+  /** The sheet on which a piece was laid last, and whether it was opened for it. */
+  private touched = -1;
+  private opened = false;
   private limit = Number.POSITIVE_INFINITY;
   private open = 0;
   private value = 0;
@@ -47,6 +75,8 @@ export class Ruin {
   /** Since the last beginning: the best value, and the steps that have brought no better one. */
   private lowest = Number.POSITIVE_INFINITY;
   private stuck = 0;
+  /** Steps between a plan and the one that it is compared with. */
+  private length = LATE;
 
   constructor(job: WholeJob, plan: RoughPlan, chance: Chance) {
     this.job = job;
@@ -54,15 +84,18 @@ export class Ruin {
     const pieces = job.kinds.reduce((sum, kind) => sum + kind.count, 0);
     this.pieces = pieces;
     // Layouts of other planners may hold more nodes for a piece than the forest's own.
-    this.forest = new Forest(job, 2 * pieces, {
-      chance,
-      share: Math.min(MOST_SKIPS, pieces <= FEW ? 2 / (pieces + 1) : SKIPS),
-    });
+    this.forest = new Forest(job, 2 * pieces);
+    this.seeker = new Seeker(job, this.forest.memory, "squares", false);
+    this.skips = pieces <= FEW ? Math.min(MOST_SKIPS, 2 / (pieces + 1)) : SKIPS;
     this.takes = job.kinds.map((kind) =>
       job.stocks.flatMap((stock, index) => (stock.copies > 0 && fitsAtAll(kind, stock) ? [index] : [])),
     );
     this.unitArea = Math.max(...job.stocks.map((stock) => stock.width * stock.height));
-    this.waste = new Float64Array(pieces + 1);
+    this.waste = new Float64Array(this.forest.memory.slots);
+    this.squares = new Float64Array(this.forest.memory.slots);
+    this.weighed = new Int32Array(this.forest.memory.slots);
+    this.waiting = new Int32Array(job.kinds.length);
+    this.places = new Float64Array(job.kinds.length);
     for (const layout of plan.layouts) this.forest.plant(layout);
     this.open = plan.layouts.reduce((sum, { stock }) => sum + at(job.stocks, stock).cost, 0);
     this.weigh();
@@ -79,7 +112,8 @@ export class Ruin {
       for (let index = 0; index < memory.rootCount; index++) {
         const root = memory.root(index);
         const stock = at(this.job.stocks, memory.get(root + STOCK));
-        const share = stock.cost === 0 ? -1 : at(this.waste, index) / (stock.width * stock.height);
+        const share =
+          stock.cost === 0 ? -1 : at(this.waste, memory.slot(index)) / (stock.width * stock.height);
         if (share <= most) continue;
         most = share;
         emptiest = root;
@@ -88,21 +122,23 @@ export class Ruin {
       this.closeRoot(emptiest);
       this.value = this.weigh();
     }
-    this.late.fill(this.value);
-    this.lowest = this.value;
-    this.stuck = 0;
+    this.length = LATE;
+    this.compareAnew();
   }
 
   /** One step. True when nothing is left outside. */
   step(): boolean {
     const { memory } = this.forest;
-    if (this.pieces <= FEW && ++this.stuck > ANEW * this.pieces) this.beginAnew();
+    this.stuck++;
+    if (this.pieces <= FEW) {
+      if (this.stuck > ANEW * this.pieces) this.beginAnew();
+    } else if (this.stuck > PATIENCE * this.length) this.kick();
     memory.begin();
     const { open } = this;
     this.ruin();
     this.recreate();
     const value = this.weigh();
-    const slot = this.steps++ % LATE;
+    const slot = this.steps++ % this.length;
     if (value <= this.value || value <= at(this.late, slot)) {
       memory.keep();
       if (value < this.lowest) {
@@ -115,15 +151,31 @@ export class Ruin {
       this.open = open;
     }
     this.late[slot] = Math.min(at(this.late, slot), this.value);
-    return this.job.kinds.every((kind, index) => memory.placed(index) === kind.count);
+    return memory.allPlaced === this.pieces;
+  }
+
+  /** Clears a few sheets and goes on from there, comparing further back than before. */
+  private kick(): void {
+    const { memory } = this.forest;
+    this.length = Math.min(LATEST, 2 * this.length);
+    for (let count = 0; count < KICKED && memory.rootCount > 0; count++) this.closeRoot(this.emptierRoot());
+    this.refill();
   }
 
   private beginAnew(): void {
     const { memory } = this.forest;
     while (memory.rootCount > 0) this.closeRoot(memory.root(0));
-    this.freed.length = 0;
+    this.refill();
+  }
+
+  /** Lays what is outside, and compares with nothing that was before. */
+  private refill(): void {
     this.recreate();
     this.value = this.weigh();
+    this.compareAnew();
+  }
+
+  private compareAnew(): void {
     this.lowest = this.value;
     this.late.fill(this.value);
     this.stuck = 0;
@@ -147,11 +199,10 @@ export class Ruin {
     for (let count = 0; count < nodes && memory.rootCount > 0; count++) {
       const root = this.emptierRoot();
       let node = this.childOf(root);
-      while (node >= 0 && memory.get(node + KIND) < 0 && chance.next() < 0.6) node = this.childOf(node);
-      if (node >= 0) this.forest.remove(node, this.freed);
+      while (node >= 0 && memory.get(node + KIND) < 0 && chance.next() < DEEPER) node = this.childOf(node);
+      if (node >= 0) this.forest.remove(node);
       if (memory.get(root + FIRST) < 0) this.closeRoot(root);
     }
-    this.freed.length = 0;
   }
 
   /** The one with the most waste of two sheets picked by chance. */
@@ -159,7 +210,7 @@ export class Ruin {
     const { memory } = this.forest;
     const one = this.chance.below(memory.rootCount);
     const two = this.chance.below(memory.rootCount);
-    return memory.root(at(this.waste, one) >= at(this.waste, two) ? one : two);
+    return memory.root(at(this.waste, memory.slot(one)) >= at(this.waste, memory.slot(two)) ? one : two);
   }
 
   private childOf(node: number): number {
@@ -174,25 +225,43 @@ export class Ruin {
 
   private closeRoot(root: number): void {
     this.open -= at(this.job.stocks, this.forest.memory.get(root + STOCK)).cost;
-    this.forest.close(root, this.freed);
+    this.forest.close(root);
   }
 
+  /** Lays what is outside again, always the kind that has the fewest places left, of those the largest. */
   private recreate(): void {
     const { memory } = this.forest;
     const { kinds } = this.job;
-    const waiting: { kind: number; places: number; area: number }[] = [];
+    const { waiting, places } = this;
+    let count = 0;
     for (let kind = 0; kind < kinds.length; kind++) {
-      const { count, width, height } = at(kinds, kind);
-      if (memory.placed(kind) >= count) continue;
-      const found = this.forest.seek(kind, "squares", this.place);
-      const places = found ? this.place.count * this.blur(0.3) : 0;
-      waiting.push({ kind, places, area: width * height * this.blur(0.5) });
+      if (memory.placed(kind) < at(kinds, kind).count) waiting[count++] = kind;
     }
-    waiting.sort((a, b) => a.places - b.places || b.area - a.area || a.kind - b.kind);
-    for (const { kind } of waiting) {
-      const { count } = at(kinds, kind);
-      while (memory.placed(kind) < count && this.lay(kind)) continue;
+    for (let index = 0; index < count; index++)
+      this.counted(at(waiting, index), this.seeker.seek(at(waiting, index)));
+    while (count > 0) {
+      let next = 0;
+      // Kinds stand in falling order of area.
+      for (let index = 1; index < count; index++) {
+        if (at(places, at(waiting, index)) < at(places, at(waiting, next))) next = index;
+      }
+      const kind = at(waiting, next);
+      const laid = this.lay(kind);
+      if (!laid || memory.placed(kind) === at(kinds, kind).count) {
+        count--;
+        for (let index = next; index < count; index++) waiting[index] = at(waiting, index + 1);
+      }
+      if (!laid) continue;
+      const { opened, touched, seeker } = this;
+      for (let index = 0; index < count; index++) {
+        const other = at(waiting, index);
+        this.counted(other, opened ? seeker.seek(other) : seeker.seekAgain(other, touched));
+      }
     }
+  }
+
+  private counted(kind: number, found: boolean): void {
+    this.places[kind] = found ? this.seeker.count * this.blur(0.3) : 0;
   }
 
   /** About one, where few pieces leave few orders to be tried; one itself for more. */
@@ -202,8 +271,11 @@ export class Ruin {
 
   /** Lays one piece in the waste that there is, or on a sheet opened for it. */
   private lay(kind: number): boolean {
-    if (!this.forest.seek(kind, "squares", this.place) && !this.openFor(kind)) return false;
-    this.forest.insert(kind, this.place);
+    const { seeker, chance, skips } = this;
+    const found = chance.next() < skips ? seeker.seekPast(kind, chance, skips) : seeker.found(kind);
+    this.opened = false;
+    if (!found && !this.openFor(kind)) return false;
+    this.touched = this.forest.insert(kind, seeker);
     return true;
   }
 
@@ -221,32 +293,48 @@ export class Ruin {
     }
     if (best < 0) return false;
     const root = this.forest.open(best);
-    if (!this.forest.seek(kind, "squares", this.place, root)) {
-      this.forest.close(root, this.freed);
+    if (!this.seeker.seekIn(kind, root)) {
+      this.forest.close(root);
       return false;
     }
     this.open += at(this.job.stocks, best).cost;
+    this.opened = true;
     return true;
   }
 
   /** How good the forest is; lower is better. Keeps each root's waste. */
   private weigh(): number {
     const { memory } = this.forest;
-    const { m, wasteBase, wasteCount } = memory;
-    this.waste.fill(0, 0, memory.rootCount);
+    const { m } = memory;
     let squares = 0;
-    for (let index = 0; index < wasteCount; index++) {
-      const node = m[wasteBase + index] as number;
-      const cross = m[node + (m[node + AXIS] === 0 ? H : W)] as number;
-      const area = ((m[node + FREE] as number) * cross) / this.unitArea;
-      squares += area * area;
-      const root = m[(m[node + ROOT] as number) + ROOT_AT] as number;
-      this.waste[root] = (this.waste[root] as number) + area;
+    for (let index = 0; index < memory.rootCount; index++) {
+      const root = memory.root(index);
+      const slot = m[root + SLOT] as number;
+      if (this.weighed[slot] !== m[root + STAMP]) this.weighRoot(root, slot);
+      squares += this.squares[slot] as number;
     }
     let outside = 0;
-    this.job.kinds.forEach((kind, index) => {
-      outside += (kind.count - memory.placed(index)) * kind.width * kind.height;
-    });
+    const { kinds } = this.job;
+    for (let kind = 0; kind < kinds.length; kind++) {
+      const { count, width, height } = at(kinds, kind);
+      const left = count - memory.placed(kind);
+      if (left > 0) outside += left * width * height;
+    }
     return (outside / this.unitArea) * OUTSIDE - squares;
+  }
+
+  private weighRoot(root: number, slot: number): void {
+    const { m } = this.forest.memory;
+    let waste = 0;
+    let squares = 0;
+    for (let node = m[root + FIRST_WASTE] as number; node >= 0; node = m[node + NEXT_WASTE] as number) {
+      const cross = m[node + (m[node + AXIS] === 0 ? H : W)] as number;
+      const area = ((m[node + FREE] as number) * cross) / this.unitArea;
+      waste += area;
+      squares += area * area;
+    }
+    this.waste[slot] = waste;
+    this.squares[slot] = squares;
+    this.weighed[slot] = m[root + STAMP] as number;
   }
 }
