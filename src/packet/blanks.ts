@@ -46,8 +46,8 @@ export function numberBlanks(
         },
   );
   for (const { number, use, host } of all) {
-    if (use.mat === null) ofWork[use.work]?.mounts.push(number);
-    else ofWork[use.work]?.mats[use.mat]?.push(number);
+    if (use.layer === "mount") ofWork[use.work]?.mounts.push(number);
+    else if (use.mat !== null) ofWork[use.work]?.mats[use.mat]?.push(number);
     // The host is told what becomes of its OUT: the first blank that is cut from it.
     const from = host === null ? undefined : all[host - 1]?.use;
     if (from === undefined || from.mat === null) continue;

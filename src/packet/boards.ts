@@ -1,5 +1,5 @@
+import { type Length, type Ruler, subtract, times, ZERO } from "../lengths/index.ts";
 import type { Size } from "../geometry/index.ts";
-import { type Length, type Ruler, subtract, times } from "../lengths/index.ts";
 import {
   type CuttingJob,
   type CuttingPlan,
@@ -7,27 +7,47 @@ import {
   planCutting,
   type PlanOptions,
 } from "../plans/cutting/index.ts";
-import type { Practice, Stock, StockBoard } from "../show/index.ts";
+import type { Glazing, Practice, Stock, StockBoard } from "../show/index.ts";
+import { type Saved, savedBy } from "./saved.ts";
 import type { ComposedWork } from "./works.ts";
 
-/** What a piece of a job is for: a mat of a work, or what the work is mounted on (`mat` null). */
-export interface PieceUse {
+/** What a piece of a job is for: a mat of a work, by its place from the lowest up, or another layer of its package. */
+export type PieceUse = {
   /** Place of the work among the composed works. */
   readonly work: number;
-  readonly mat: number | null;
-}
+} & (
+  | { readonly layer: "mat"; readonly mat: number }
+  | { readonly layer: "mount" | "backing" | "glazing"; readonly mat: null }
+);
 
-/** One board's job with its plan. `uses` runs beside the job's pieces. */
+/** What a job's sheets are made of, as far as the hand must know it. */
+export type Material = "board" | Glazing["kind"];
+
+/** One material's job with its plan. `uses` runs beside the job's pieces. */
 export interface PlannedBoard {
   readonly board: string;
+  readonly material: Material;
   readonly job: CuttingJob;
   readonly uses: readonly PieceUse[];
   readonly plan: CuttingPlan;
+  /** What offcuts and drop-outs saved; null: the job had neither. */
+  readonly saved: Saved | null;
+  /** The stock's own entries, beside the job's sheets. */
+  readonly stock: readonly StockBoard[];
   /** What its figures are printed on: the ruler of its works where they share one unit, else the practice's. */
   readonly ruler: Ruler;
 }
 
-/** All blanks of a list, one job and plan for each board, in the order in which the boards are first needed. */
+/** What one material is wanted for. */
+interface Wanted {
+  readonly material: Material;
+  readonly kerf: Length;
+  /** Whether sheets that name no board serve for it too. */
+  readonly anySheet: boolean;
+  readonly entries: { readonly piece: PieceWanted; readonly use: PieceUse }[];
+}
+
+/** All pieces of a list, one job and plan for each material, in the order in which the materials are first needed. */
 export function planBoards(
   works: readonly ComposedWork[],
   practice: Practice,
@@ -35,37 +55,76 @@ export function planBoards(
   options: PlanOptions,
   told: (board: string) => void,
 ): readonly PlannedBoard[] {
-  const wanted = new Map<string, { piece: PieceWanted; use: PieceUse }[]>();
-  const want = (board: string, piece: PieceWanted, use: PieceUse): void => {
-    const entries = wanted.get(board) ?? [];
-    entries.push({ piece, use });
-    wanted.set(board, entries);
-  };
-  for (const [index, { work, composition, stopped, quantity }] of works.entries()) {
-    if (stopped) continue;
-    const { outer, design } = composition;
-    const base = { name: work.title, ...outer, count: quantity, turns: true };
-    for (const [mat, rule] of design.mats.entries()) {
-      const opening = composition.mats[mat]?.back;
-      const window = opening === undefined ? null : squared(opening, practice.squaringTrim);
-      want(rule.board, { ...base, window }, { work: index, mat });
-    }
-    want(design.mount, { ...base, window: null }, { work: index, mat: null });
-  }
-  return [...wanted].map(([board, entries]) => {
+  return [...wantedOf(works, practice)].map(([board, { material, kerf, anySheet, entries }]) => {
     told(board);
+    const own = stock.sheets.filter((sheet) => servesFor(sheet, board, anySheet, practice));
     const job: CuttingJob = {
-      sheets: stock.sheets.filter((sheet) => servesFor(sheet, board, practice)),
+      sheets: own,
       pieces: entries.map(({ piece }) => piece),
-      dropOuts: true,
-      kerf: 0 as Length,
+      dropOuts: material === "board",
+      kerf,
       least: stock.least,
       longestCut: stock.longestCut,
       tight: practice.squaringTrim,
     };
     const uses = entries.map(({ use }) => use);
-    return { board, job, uses, plan: planCutting(job, options), ruler: rulerOf(works, uses, practice) };
+    const plan = planCutting(job, options);
+    return {
+      board,
+      material,
+      job,
+      uses,
+      plan,
+      saved: savedBy(job, plan, options),
+      stock: own,
+      ruler: rulerOf(works, uses, practice),
+    };
   });
+}
+
+function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyMap<string, Wanted> {
+  const wanted = new Map<string, Wanted>();
+  const want = (
+    board: string,
+    piece: PieceWanted,
+    use: PieceUse,
+    of: Omit<Wanted, "entries"> = { material: "board", kerf: ZERO, anySheet: true },
+  ): void => {
+    const entry = wanted.get(board) ?? { ...of, entries: [] };
+    entry.entries.push({ piece, use });
+    wanted.set(board, entry);
+  };
+  const { backing, glazing } = practice;
+  const going = works.flatMap((one, work) => (one.stopped ? [] : [{ ...one, index: work }]));
+  for (const { index, work, composition, quantity } of going) {
+    const { outer, design } = composition;
+    const base = { name: work.title, ...outer, count: quantity, turns: true };
+    for (const [mat, rule] of design.mats.entries()) {
+      const opening = composition.mats[mat]?.back;
+      const window = opening === undefined ? null : squared(opening, practice.squaringTrim);
+      want(rule.board, { ...base, window }, { work: index, mat, layer: "mat" });
+    }
+    want(design.mount, { ...base, window: null }, { work: index, mat: null, layer: "mount" });
+  }
+  for (const { index, work, composition, quantity } of going) {
+    const layers = [
+      ...(backing === null ? [] : [{ ...backing, layer: "backing", material: "board", kerf: ZERO } as const]),
+      ...(glazing === null ? [] : [{ ...glazing, layer: "glazing", material: glazing.kind } as const]),
+    ];
+    for (const { board, less, layer, material, kerf } of layers) {
+      const width = subtract(composition.outer.width, less);
+      const height = subtract(composition.outer.height, less);
+      // A package that is all clearance has no such layer.
+      if (width <= 0 || height <= 0) continue;
+      want(
+        board,
+        { name: work.title, width, height, count: quantity, window: null, turns: true },
+        { work: index, mat: null, layer },
+        { material, kerf, anySheet: false },
+      );
+    }
+  }
+  return wanted;
 }
 
 function rulerOf(works: readonly ComposedWork[], uses: readonly PieceUse[], practice: Practice): Ruler {
@@ -82,9 +141,9 @@ function rulerOf(works: readonly ComposedWork[], uses: readonly PieceUse[], prac
 }
 
 /** A sheet that names no board serves for any when it is bought; when there is only so much of it, it is one of the practice's own board. */
-function servesFor(sheet: StockBoard, board: string, practice: Practice): boolean {
+function servesFor(sheet: StockBoard, board: string, anySheet: boolean, practice: Practice): boolean {
   if (sheet.board !== null) return sheet.board === board;
-  return sheet.copies === null || board === practice.mats[0]?.board;
+  return anySheet && (sheet.copies === null || board === practice.mats[0]?.board);
 }
 
 /** What falls out of a window as square-edged board; null when nothing is left of it. */

@@ -11,7 +11,7 @@ export const cutTable = (blanks: readonly Blank[]): TableOut => ({
     return [
       String(number),
       work.work.title,
-      CUT_TABLE.part(use.mat, work.composition.mats.length),
+      CUT_TABLE.part(use.layer, use.mat, work.composition.mats.length),
       board.board,
       text(lies.width),
       text(lies.height),

@@ -19,7 +19,7 @@ export function packetLabels(
     blanks: blanks.all.map(({ number, use, work, board, lies }) => ({
       number,
       title: work.work.title,
-      becomes: use.mat ?? "mount",
+      becomes: use.layer === "mat" ? use.mat : use.layer,
       mats: work.composition.mats.length,
       size: { width: lies.width, height: lies.height },
       board: board.board,

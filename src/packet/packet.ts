@@ -116,10 +116,10 @@ function* cutPlanPages(
   size: PaperSize,
   typeface: Typeface,
 ): Generator<PdfPage> {
-  for (const [place, { board, job, plan, ruler }] of boards.entries()) {
+  for (const [place, { board, material, job, plan, ruler }] of boards.entries()) {
     const numbers = blanks.numbers[place] ?? [];
     yield* cutPlan(
-      { board, job, plan, numbers, house, planWords, ruler, language: practice.language },
+      { board, material, job, plan, numbers, house, planWords, ruler, language: practice.language },
       size,
       typeface,
     );

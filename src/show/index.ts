@@ -6,12 +6,20 @@ export {
   type ProblemJson,
   problemJson,
 } from "./compose-json.ts";
+export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 export { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
 export { practiceFor, readDesign } from "./read-design.ts";
 export { readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
-export { DEFAULT_STOCK, readStock, type Stock, type StockBoard } from "./stock.ts";
+export {
+  DEFAULT_STOCK,
+  type Pack,
+  readStock,
+  type Stock,
+  type StockBoard,
+  type StockMoulding,
+} from "./stock.ts";
 export { type Read, validate } from "./validate.ts";
 export {
   readShow,

@@ -1,6 +1,7 @@
 import type { Holding, LiftRule, MatRule, OuterRule } from "../assembly/index.ts";
 import { SIZE_LISTS } from "../assembly/index.ts";
 import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/index.ts";
+import type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 
 /**
  * A studio's habits with every choice made: what a design leaves open is taken from here. Figures
@@ -31,6 +32,10 @@ export interface Practice {
   readonly squaringTrim: Length;
   /** The board that prints are mounted on, as it is called in the rack; null: each on the board of its lowest mat. */
   readonly mount: string | null;
+  /** What stands behind the mount, what stands before the mat, the frame: null where none is made. */
+  readonly backing: Layer | null;
+  readonly glazing: Glazing | null;
+  readonly moulding: Moulding | null;
   readonly paper: "a4" | "letter";
   readonly language: "en-US" | "en-GB";
   readonly studio: string;
@@ -65,6 +70,9 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     overrun: inch(3, 16),
     squaringTrim: inch(1, 8),
     mount: null,
+    backing: null,
+    glazing: null,
+    moulding: null,
     paper: "letter",
     language: "en-US",
     studio: "",
@@ -91,6 +99,9 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     overrun: mm(4.5),
     squaringTrim: mm(3),
     mount: null,
+    backing: null,
+    glazing: null,
+    moulding: null,
     paper: "a4",
     language: "en-US",
     studio: "",

@@ -26,6 +26,8 @@ export type Wanted =
   /** One of the shapes that an outer size may take. */
   | { readonly kind: "outer-shape" }
   | { readonly kind: "size-list" }
+  /** A rabbet narrower than its moulding. */
+  | { readonly kind: "below-overall" }
   | { readonly kind: "print-or-window" }
   | { readonly kind: "outline"; readonly fault: "few-points" | "crosses-itself" }
   | { readonly kind: "at-most"; readonly most: number }

@@ -1,4 +1,5 @@
 import type { Unit } from "../lengths/index.ts";
+import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
 import { readLift, readMats, readOuter } from "./read-rules.ts";
@@ -49,6 +50,9 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     overrun: reader.lengthOr("overrun", document.overrun, base.overrun),
     squaringTrim: reader.lengthOr("squaringTrim", document.squaringTrim, base.squaringTrim),
     mount: document.mount ?? base.mount,
+    backing: document.backing === undefined ? null : readBacking(reader, document.backing),
+    glazing: document.glazing === undefined ? null : readGlazing(reader, document.glazing, unit),
+    moulding: document.moulding === undefined ? null : readMoulding(reader, document.moulding, unit),
     paper: document.paper ?? base.paper,
     language: document.language ?? base.language,
     studio: document.studio ?? base.studio,

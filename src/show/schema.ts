@@ -113,6 +113,38 @@ export const workDocument = z.object({
   design: composeDocument,
 });
 
+const backing = z.object({
+  /** Its sheets are those of the stock that name this board. */
+  board: z.string(),
+  /** How much smaller than the package it is cut, each way; absent: not at all. */
+  less: z.optional(length),
+});
+
+const glazing = z.object({
+  board: z.string(),
+  kind: z.enum(["glass", "acrylic"]),
+  less: z.optional(length),
+  /** What a saw takes; absent: nothing, it is scored and snapped. */
+  kerf: z.optional(length),
+});
+
+const moulding = z.object({
+  name: z.string(),
+  /** From the lip's sight edge to the outermost edge of the back. */
+  overall: length,
+  /** How far the rabbet reaches under the lip. */
+  rabbet: length,
+  /** How deep the rabbet is. */
+  depth: z.optional(length),
+  /** Between the package and the rabbet, both ends together. */
+  allowance: z.optional(length),
+  /** What a cut takes along the length; else √2 times the saw's thickness. */
+  kerf: z.optional(length),
+  saw: z.optional(length),
+  /** Lost at each end of a length. */
+  waste: z.optional(length),
+});
+
 /** A studio's own habits: every default that a design may leave open. */
 export const practiceDocument = z.object({
   unit: z.optional(z.enum(UNITS)),
@@ -137,6 +169,10 @@ export const practiceDocument = z.object({
   squaringTrim: z.optional(length),
   /** The board that prints are mounted on; absent: each on the board of its lowest mat. */
   mount: z.optional(z.string()),
+  /** What stands behind the mount, what stands before the mat, and the frame; absent: none is planned. */
+  backing: z.optional(backing),
+  glazing: z.optional(glazing),
+  moulding: z.optional(moulding),
   paper: z.optional(z.enum(["a4", "letter"])),
   language: z.optional(z.enum(["en-US", "en-GB"])),
   studio: z.optional(z.string()),
@@ -151,6 +187,17 @@ const stockSheet = z.object({
   trim: z.optional(length),
   /** The board it is a sheet of. Absent: bought sheets serve for any board, the few of a rack for the practice's own. */
   board: z.optional(z.string()),
+  /** Sold in packs too, or in packs only where it has no cost of its own. */
+  pack: z.optional(z.object({ of: z.number(), cost: z.number() })),
+});
+
+const stockLength = z.object({
+  name: z.string(),
+  length,
+  cost: z.optional(z.number()),
+  copies: z.optional(z.nullable(z.number())),
+  /** The moulding it is a length of; absent: the practice's. */
+  moulding: z.optional(z.string()),
 });
 
 /** What lies in the rack and what can be bought. */
@@ -158,6 +205,8 @@ export const stockDocument = z.object({
   unit: z.optional(z.enum(UNITS)),
   currency: z.optional(z.string()),
   sheets: z.array(stockSheet).check(z.maxLength(10_000)),
+  /** Moulding. */
+  lengths: z.optional(z.array(stockLength).check(z.maxLength(1000))),
   least: z.optional(z.tuple([length, length])),
   longestCut: z.optional(length),
 });

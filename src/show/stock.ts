@@ -1,6 +1,6 @@
 import type { Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
-import type { StockSheet } from "../plans/cutting/index.ts";
+import type { StockLength, StockSheet } from "../plans/index.ts";
 import { Reader } from "./reader.ts";
 import type { StockDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -8,11 +8,26 @@ import type { Read } from "./validate.ts";
 /** One sheet of the stock, with the board it is a sheet of; null: it serves for any board. */
 export interface StockBoard extends StockSheet {
   readonly board: string | null;
+  readonly pack: Pack | null;
+  /** Whether it can be had singly; else only in packs, and its cost is a pack's share. */
+  readonly singly: boolean;
+}
+
+/** So many together for one price. */
+export interface Pack {
+  readonly of: number;
+  readonly cost: number;
+}
+
+/** A length of moulding; `moulding` null: of the practice's own. */
+export interface StockMoulding extends StockLength {
+  readonly moulding: string | null;
 }
 
 /** What lies in the rack and what can be bought. */
 export interface Stock {
   readonly sheets: readonly StockBoard[];
+  readonly lengths: readonly StockMoulding[];
   /** A leftover at least this large is worth keeping. */
   readonly least: Size | null;
   readonly longestCut: Length | null;
@@ -44,14 +59,24 @@ export function readStock(document: StockDocument): Read<Stock> {
     trim: sheet.trim === undefined ? (0 as Length) : reader.length(`sheets.${index}.trim`, sheet.trim),
   }));
   for (const [index, { sheet }] of sized.entries()) {
-    if (sheet.cost !== undefined && !(sheet.cost >= 0 && sheet.cost < 1e9)) {
-      reader.refuse(`sheets.${index}.cost`, sheet.cost, { kind: "number", above: 0, to: 1e9, what: "count" });
-    }
-    const { copies } = sheet;
-    if (typeof copies === "number" && !(Number.isInteger(copies) && copies >= 0 && copies <= 1e6)) {
-      reader.refuse(`sheets.${index}.copies`, copies, { kind: "number", above: 0, to: 1e6, what: "count" });
-    }
+    requireBought(reader, `sheets.${index}`, sheet);
+    if (sheet.pack === undefined) continue;
+    const { of, cost } = sheet.pack;
+    if (!(Number.isInteger(of) && of >= 1 && of <= 1e6))
+      reader.refuse(`sheets.${index}.pack.of`, of, { kind: "number", above: 0, to: 1e6, what: "count" });
+    requireBought(reader, `sheets.${index}.pack`, { cost });
   }
+  const lengths = (document.lengths ?? []).map((one, index) => {
+    requireBought(reader, `lengths.${index}`, one);
+    return {
+      name: one.name,
+      moulding: one.moulding ?? null,
+      length: reader.size(`lengths.${index}.length`, one.length),
+      copies: one.copies ?? null,
+      cost: one.cost ?? (typeof one.copies === "number" ? 0 : null),
+    };
+  });
+  const shortest = Math.min(...lengths.map(({ length }) => length));
   const smallest = Math.min(...sized.map(({ width, height }) => width * height));
   const stock: Stock = {
     sheets: sized.map(({ sheet, width, height, trim }) => ({
@@ -61,10 +86,20 @@ export function readStock(document: StockDocument): Read<Stock> {
       height,
       trim,
       copies: sheet.copies ?? null,
+      pack: sheet.pack ?? null,
+      singly: sheet.pack === undefined || sheet.cost !== undefined,
       // An offcut of the rack is there already; a bought sheet without a price goes by its area, to the hundredth.
       cost:
         sheet.cost ??
-        (typeof sheet.copies === "number" ? 0 : Math.round((100 * width * height) / smallest) / 100),
+        (sheet.pack === undefined
+          ? typeof sheet.copies === "number"
+            ? 0
+            : Math.round((100 * width * height) / smallest) / 100
+          : sheet.pack.cost / sheet.pack.of),
+    })),
+    lengths: lengths.map((one) => ({
+      ...one,
+      cost: one.cost ?? Math.round((100 * one.length) / shortest) / 100,
     })),
     least:
       document.least === undefined
@@ -75,7 +110,21 @@ export function readStock(document: StockDocument): Read<Stock> {
           },
     longestCut: document.longestCut === undefined ? null : reader.size("longestCut", document.longestCut),
     currency: document.currency ?? null,
-    priced: document.sheets.some(({ cost }) => cost !== undefined && cost > 0),
+    priced: [...document.sheets, ...(document.lengths ?? [])].some(
+      (one) => (one.cost ?? 0) > 0 || ("pack" in one && one.pack !== undefined),
+    ),
   };
   return reader.problems.length === 0 ? { ok: true, value: stock } : { ok: false, problems: reader.problems };
+}
+
+/** Refuses a price that is negative or without end, and a number of copies that is not whole. */
+function requireBought(
+  reader: Reader,
+  field: string,
+  { cost, copies }: { readonly cost?: number | undefined; readonly copies?: number | null | undefined },
+): void {
+  if (cost !== undefined && !(cost >= 0 && cost < 1e9))
+    reader.refuse(`${field}.cost`, cost, { kind: "number", above: 0, to: 1e9, what: "count" });
+  if (typeof copies === "number" && !(Number.isInteger(copies) && copies >= 0 && copies <= 1e6))
+    reader.refuse(`${field}.copies`, copies, { kind: "number", above: 0, to: 1e6, what: "count" });
 }

@@ -36,6 +36,11 @@ export const CUT_PLAN = {
   layoutTells: "the layout",
   fenceTells: "the fence",
   fenceLine: "Set the fence once for each row. The cuts are on the layout’s page.",
+  // Common practice, no source.
+  handle: {
+    glass: "Gloves, eyes: glass. Score once; snap it away from you.",
+    acrylic: "Eyes. Leave its film on both faces until it is framed.",
+  },
   outsTells: "windows that fall out",
   small: "Sizes that the drawing has no room for",
   missingTells: "not in this plan",
@@ -142,8 +147,8 @@ export function outsAreBlanks(
 }
 
 /** `strips`: whether some boards are cut again. */
-export const pencilMarks = (strips: boolean): string =>
-  `Pencil the number on each blank as it comes off, a bar under it${strips ? "; on each strip its letter" : ""}.`;
+export const pencilMarks = (strips: boolean, material: "board" | "glass" | "acrylic"): string =>
+  `${material === "board" ? "Pencil" : material === "glass" ? "On tape, write" : "On its film, write"} the number on each blank as it comes off, a bar under it${strips ? "; on each strip its letter" : ""}.`;
 
 /** What the other drop-outs give the rack. */
 export const outSquares = (hosts: readonly number[], size: Size, ruler: Ruler): Phrase =>

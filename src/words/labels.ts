@@ -83,10 +83,16 @@ export function releaseWords(design: Design, { language }: Speech): string {
 /** "closed 25 Nov 2026, plan 3". */
 export const closedWords = (date: string, plan: number): string => `closed ${date}, plan ${plan}`;
 
-/** What a blank is for: "mat", "lower mat", "mount". */
-export const blankFor = (mat: number | "mount", mats: number, { language }: Speech): string => {
+/** What a blank is for: "mat", "lower mat", "mount", "backing". */
+export const blankFor = (
+  mat: number | "mount" | "backing" | "glazing",
+  mats: number,
+  { language }: Speech,
+): string => {
   const word = VOCABULARY[language];
   if (mat === "mount") return word.mount;
+  if (mat === "backing") return word.backing;
+  if (mat === "glazing") return "glazing";
   if (mats === 1) return word.mat;
   return mat === mats - 1 ? `top ${word.mat}` : mat === 0 ? `lowest ${word.mat}` : `middle ${word.mat}`;
 };

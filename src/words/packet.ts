@@ -48,10 +48,12 @@ export const CUT_TABLE = {
     "from the left",
     "from the head",
   ],
-  /** A mat by its place from the lowest up; `null` is what the print is mounted on. */
-  part: (mat: number | null, mats: number): string =>
+  /** A mat by its place from the lowest up; `null` is another layer of the package. */
+  part: (layer: "mat" | "mount" | "backing" | "glazing", mat: number | null, mats: number): string =>
     mat === null
-      ? "mount board"
+      ? layer === "mount"
+        ? "mount board"
+        : layer
       : mats === 1
         ? "mat"
         : mat === 0

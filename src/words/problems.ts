@@ -58,6 +58,8 @@ export function sayWanted(wanted: Wanted): string {
       return "an outer size: a width and a height, or borders, or the smallest of a list";
     case "size-list":
       return "inch, metric, iso, or a list of sizes such as 11 x 14 in";
+    case "below-overall":
+      return "a rabbet narrower than the moulding";
     case "print-or-window":
       return "the print's width and height, or a typed window";
     case "outline":

@@ -10,6 +10,8 @@ export interface Vocabulary {
   /** The board behind the print. */
   readonly mount: string;
   readonly mounts: string;
+  /** What stands behind that, against the rabbet's fittings. */
+  readonly backing: string;
   readonly centre: string;
   readonly rabbet: string;
   readonly moulding: string;
@@ -25,6 +27,7 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     mats: "mats",
     mount: "mount",
     mounts: "mounts",
+    backing: "backing",
     centre: "center",
     rabbet: "rabbet",
     moulding: "molding",
@@ -37,6 +40,7 @@ export const VOCABULARY: Readonly<Record<Language, Vocabulary>> = {
     mats: "mounts",
     mount: "backing board",
     mounts: "backing boards",
+    backing: "outer backing",
     centre: "centre",
     rabbet: "rebate",
     moulding: "moulding",

@@ -66,6 +66,7 @@ export function paperJob(job: CuttingJob, ruler: Ruler, more: Partial<CutPlanJob
   let next = 1;
   return {
     board: "4-ply white rag",
+    material: "board",
     job,
     plan,
     numbers: plan.sheets.map(({ placements }) => placements.map(() => next++)),

@@ -8,6 +8,8 @@ import type { Desk } from "../paper.ts";
 export interface CutPlanJob {
   /** The board as it is called in the rack: "4-ply white rag". */
   readonly board: string;
+  /** What must be handled in its own way. */
+  readonly material: "board" | "glass" | "acrylic";
   readonly job: CuttingJob;
   readonly plan: CuttingPlan;
   /** For each sheet of the plan, the number of the blank at each placement. */

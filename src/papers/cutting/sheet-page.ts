@@ -123,15 +123,18 @@ function headOf(desk: CuttingDesk, way: Way, title: string): Block {
   const { sheet } = way.drawn;
   const fromOuts = outsCutFrom(way).reduce((count, { blanks }) => count + blanks.length, 0);
   const tight = tightEdges(sheet, desk.job.job.tight);
+  const { material } = desk.job;
+  const cautions: readonly Phrase[] = [
+    ...(material === "board" ? [] : [CUT_PLAN.handle[material]]),
+    ...(tight.length === 0 ? [] : [justFits(tight, trimOf(desk, sheet) > 0, desk.speech.ruler)]),
+  ];
   const line = sheetLine(sheet.placements.length, fromOuts, desk.job.plan.proven);
   return stack([
     cuttingHead(desk, title, line, sheetFacts(desk, sheet), width),
     gap(mm(1.6)),
     firstBand(desk, sheet, width),
     gap(mm(1.6)),
-    ...(tight.length === 0
-      ? []
-      : [caution(desk, justFits(tight, trimOf(desk, sheet) > 0, desk.speech.ruler), width), gap(mm(1.6))]),
+    ...cautions.flatMap((words) => [caution(desk, words, width), gap(mm(1.6))]),
     rule(width, "rule-thin"),
     gap(mm(1.2)),
   ]);
@@ -199,7 +202,7 @@ function closing(desk: CuttingDesk, way: Way, unwritten: readonly BlankWords[]):
   const trim = trimOf(desk, sheet);
   const saying: Phrase = joined(
     [
-      pencilMarks(strips),
+      pencilMarks(strips, desk.job.material),
       ...(trim > 0 && sheet.cuts.length > 0 ? [trimLine(trim, desk.speech.ruler)] : []),
       ...kept,
     ],

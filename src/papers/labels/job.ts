@@ -15,8 +15,8 @@ export interface LabelledWork {
 export interface LabelledBlank {
   readonly number: number;
   readonly title: string;
-  /** Which of the work's mats it becomes, from the lowest up; or its mount. */
-  readonly becomes: number | "mount";
+  /** Which of the work's mats it becomes, from the lowest up; or another layer of its package. */
+  readonly becomes: number | "mount" | "backing" | "glazing";
   readonly mats: number;
   readonly size: Size;
   readonly board: string;

@@ -1,0 +1,42 @@
+import { type CuttingJob, type CuttingPlan, planCutting, type PlanOptions } from "../plans/cutting/index.ts";
+
+/** What a plan saved by what was there already, against the same job without it. */
+export type Saved =
+  /** Without it the sheets that can be bought would not do. */
+  | { readonly kind: "needed" }
+  | {
+      readonly kind: "money";
+      /** No plan without it costs less than this above the plan's own cost; nought where that is not known. */
+      readonly atLeast: number;
+      /** The best plan without it that the time gave, less the plan's own cost. */
+      readonly atMost: number;
+      /** Bought sheets fewer than in that plan. */
+      readonly sheets: number;
+    };
+
+const cents = (amount: number): number => Math.round(amount * 100) / 100;
+
+/** Plans the job once more from bought sheets alone; null where it has no offcut and no window to use. */
+export function savedBy(job: CuttingJob, plan: CuttingPlan, options: PlanOptions): Saved | null {
+  const bought = job.sheets.filter(({ copies, cost }) => copies === null || cost > 0);
+  const windows = job.dropOuts && job.pieces.some(({ window }) => window !== null);
+  if (bought.length === job.sheets.length && !windows) return null;
+  const plain = planCutting({ ...job, sheets: bought, dropOuts: false }, options);
+  if (total(plain.missing) > total(plan.missing)) return { kind: "needed" };
+  const atMost = Math.max(0, cents(plain.cost - plan.cost));
+  const least = plain.proven ? plain.cost : plain.bound.cost;
+  return {
+    kind: "money",
+    atLeast: Math.min(atMost, Math.max(0, cents(least - plan.cost))),
+    atMost,
+    sheets: Math.max(0, plain.sheetsUsed - boughtOf(job, plan)),
+  };
+}
+
+const boughtOf = ({ sheets }: CuttingJob, plan: CuttingPlan): number =>
+  plan.sheets.filter(({ from }) => {
+    const sheet = from.kind === "stock" ? sheets[from.sheet] : undefined;
+    return sheet !== undefined && (sheet.copies === null || sheet.cost > 0);
+  }).length;
+
+const total = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);
