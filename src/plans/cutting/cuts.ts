@@ -1,6 +1,5 @@
 import type { Box } from "../../geometry/index.ts";
 import { ticks } from "../../lengths/index.ts";
-import { at } from "./at.ts";
 import {
   type Board,
   contentOf,
@@ -33,23 +32,27 @@ const MOST_CUTS_TO_WEIGH = 80;
  * the fewest settings is kept, then the one whose settings fall most steadily.
  */
 export function orderCuts(sheet: Edges, usable: Edges, root: Part, measure: Measure): CutOrder {
-  const start: State = {
-    boards: [{ edges: sheet, nominal: usable, content: contentOf(root) }],
-    leftovers: [],
-    cuts: null,
-    settings: 0,
-    rises: 0,
-    last: Number.POSITIVE_INFINITY,
-    left: 0,
-  };
-  let beam: State[] = [{ ...start, left: cutsLeft(at(start.boards, 0)) }];
-  const width = at(beam, 0).left > MOST_CUTS_TO_WEIGH ? 1 : BEAM;
+  const known: Known = { measure, boards: new Map() };
+  const board: Board = { edges: sheet, nominal: usable, content: contentOf(root) };
+  const left = waysOf(board, known).left;
+  let beam: State[] = [
+    {
+      boards: [board],
+      leftovers: null,
+      cuts: null,
+      settings: 0,
+      rises: 0,
+      last: Number.POSITIVE_INFINITY,
+      left,
+    },
+  ];
+  const width = left > MOST_CUTS_TO_WEIGH ? 1 : BEAM;
   for (;;) {
     const done = beam.filter((state) => state.left === 0).toSorted(better)[0];
     if (done !== undefined) {
-      return { cuts: unrolled(done.cuts), settings: done.settings, leftovers: done.leftovers };
+      return { cuts: unrolled(done.cuts), settings: done.settings, leftovers: unrolled(done.leftovers) };
     }
-    const next = beam.flatMap((state) => settingsOf(state, measure).map((set) => cutAt(state, set, measure)));
+    const next = beam.flatMap((state) => settingsOf(state, known).map((set) => cutAt(state, set, known)));
     beam = next.toSorted(better).slice(0, width);
     if (beam.length === 0) throw new RangeError("a layout that no cut within the longest can part");
   }
@@ -57,8 +60,8 @@ export function orderCuts(sheet: Edges, usable: Edges, root: Part, measure: Meas
 
 interface State {
   readonly boards: readonly Board[];
-  readonly leftovers: readonly Edges[];
-  readonly cuts: Chain | null;
+  readonly leftovers: Chain<Edges> | null;
+  readonly cuts: Chain<Cut> | null;
   readonly settings: number;
   /** How often a setting was larger than the one before. */
   readonly rises: number;
@@ -67,29 +70,60 @@ interface State {
   readonly left: number;
 }
 
-interface Chain {
+interface Chain<T> {
+  readonly one: T;
+  readonly earlier: Chain<T> | null;
+}
+
+/** The boards that have come up in any order, each weighed once: the orders share most of them. */
+interface Known {
+  readonly measure: Measure;
+  readonly boards: Map<Board, Ways>;
+}
+
+interface Ways {
+  /** Cuts that the board still needs. */
+  readonly left: number;
+  /** For each setting at which it can be cut now, the cut. */
+  readonly at: ReadonlyMap<number, Made>;
+}
+
+interface Made {
   readonly cut: Cut;
-  readonly earlier: Chain | null;
+  readonly before: Board | null;
+  readonly after: Board | null;
 }
 
 function better(a: State, b: State): number {
   return a.settings - b.settings || a.left - b.left || a.rises - b.rises || b.last - a.last;
 }
 
-function unrolled(chain: Chain | null): Cut[] {
-  const cuts: Cut[] = [];
-  for (let link = chain; link !== null; link = link.earlier) cuts.push(link.cut);
-  return cuts.toReversed();
+function unrolled<T>(chain: Chain<T> | null): T[] {
+  const list: T[] = [];
+  for (let link = chain; link !== null; link = link.earlier) list.push(link.one);
+  return list.toReversed();
 }
 
 /** Every setting at which some board can be cut now, the largest first. */
-function settingsOf(state: State, measure: Measure): number[] {
+function settingsOf(state: State, known: Known): number[] {
   const settings = new Set<number>();
-  for (const board of state.boards) {
-    for (const cut of possibleCuts(board, measure))
-      for (const way of waysOf(board, cut)) settings.add(way.set);
-  }
+  for (const board of state.boards) for (const set of waysOf(board, known).at.keys()) settings.add(set);
   return [...settings].toSorted((a, b) => b - a);
+}
+
+function waysOf(board: Board, known: Known): Ways {
+  const found = known.boards.get(board);
+  if (found !== undefined) return found;
+  const at = new Map<number, Made>();
+  for (const cut of possibleCuts(board, known.measure)) {
+    for (const { set, against } of fenced(board, cut)) {
+      if (at.has(set)) continue;
+      at.set(set, { cut: written(board.edges, cut, set, against), before: cut.before, after: cut.after });
+    }
+  }
+  const ways = { left: cutsLeft(board), at };
+  known.boards.set(board, ways);
+  return ways;
 }
 
 /**
@@ -97,7 +131,7 @@ function settingsOf(state: State, measure: Measure): number[] {
  * made by them alone: measured across a rest, a sheet that is not quite its nominal size would make
  * every piece on the other side wrong.
  */
-function waysOf(
+function fenced(
   board: Board,
   cut: PossibleCut,
 ): { readonly set: number; readonly against: Cut["against"] }[] {
@@ -118,22 +152,24 @@ function isMeasure(part: Board | null, across: Cut["across"]): boolean {
 }
 
 /** Makes every cut that one setting of the fence allows, on what comes off as well. */
-function cutAt(state: State, set: number, measure: Measure): State {
+function cutAt(state: State, set: number, known: Known): State {
   const waiting = state.boards.toReversed();
   const boards: Board[] = [];
-  const leftovers = [...state.leftovers];
-  let { cuts } = state;
+  let { leftovers, cuts } = state;
+  let left = 0;
   for (let board = waiting.pop(); board !== undefined; board = waiting.pop()) {
-    const made = cutOnce(board, set, measure);
-    if (made === null) {
+    const ways = waysOf(board, known);
+    const made = ways.at.get(set);
+    if (made === undefined) {
       boards.push(board);
+      left += ways.left;
       continue;
     }
-    cuts = { cut: made.cut, earlier: cuts };
+    cuts = { one: made.cut, earlier: cuts };
     for (const part of [made.after, made.before]) {
       if (part === null) continue;
-      if (part.content === null) leftovers.push(part.edges);
-      else if (cutsLeft(part) > 0) waiting.push(part);
+      if (part.content === null) leftovers = { one: part.edges, earlier: leftovers };
+      else if (waysOf(part, known).left > 0) waiting.push(part);
     }
   }
   return {
@@ -143,17 +179,8 @@ function cutAt(state: State, set: number, measure: Measure): State {
     settings: state.settings + 1,
     rises: state.rises + Number(set > state.last),
     last: set,
-    left: boards.reduce((sum, board) => sum + cutsLeft(board), 0),
+    left,
   };
-}
-
-function cutOnce(board: Board, set: number, measure: Measure) {
-  for (const cut of possibleCuts(board, measure)) {
-    const way = waysOf(board, cut).find((one) => one.set === set);
-    if (way === undefined) continue;
-    return { before: cut.before, after: cut.after, cut: written(board.edges, cut, set, way.against) };
-  }
-  return null;
 }
 
 function written(part: Edges, cut: PossibleCut, set: number, against: Cut["against"]): Cut {
