@@ -3,6 +3,7 @@ import { add, larger, type Length, scale, subtract, times, toGraduation, ZERO } 
 import type { Check } from "./check.ts";
 import type { Design, LiftRule } from "./design.ts";
 import { minus, number, operand, plus, product, quotient, type Step, type Sum, twice } from "./reckoning.ts";
+import { ofMat, OUTER, REST } from "./step-names.ts";
 
 export interface Bordered {
   readonly outer: Size;
@@ -32,13 +33,13 @@ export function findBorders(design: Design, window: Size, beyond: Sides): Border
         checks: [],
         steps: [
           {
-            name: { of: "outer", direction: "width" },
+            name: OUTER.width,
             sum: plus(operand(window.width), twice(side)),
             rounded: null,
             is: outer.width,
           },
           {
-            name: { of: "outer", direction: "height" },
+            name: OUTER.height,
             sum: plus(plus(operand(head), operand(window.height)), operand(foot)),
             rounded: null,
             is: outer.height,
@@ -209,7 +210,7 @@ function decimal(over: bigint, under: bigint): string {
   return String(Number(over) / Number(under));
 }
 
-const border = (side: keyof Sides) => ({ of: "border", mat: 0, side }) as const;
+const BORDER = ofMat(0).border;
 
 function within(design: Design, window: Size, outer: Size, lift: Sharing): Bordered {
   const shared = share(design, window, outer, lift);
@@ -217,21 +218,21 @@ function within(design: Design, window: Size, outer: Size, lift: Sharing): Borde
   const checks: Check[] = left === right ? [] : [{ level: "note", code: "border-uneven", left, right }];
   const steps: Step[] = [
     {
-      name: { of: "rest", direction: "width" },
+      name: REST.width,
       sum: minus(operand(outer.width), operand(window.width)),
       rounded: null,
       is: restWidth,
     },
-    { name: border("left"), sum: quotient(operand(restWidth), number("2")), rounded: "down", is: left },
-    { name: border("right"), sum: minus(operand(restWidth), operand(left)), rounded: null, is: right },
+    { name: BORDER.left, sum: quotient(operand(restWidth), number("2")), rounded: "down", is: left },
+    { name: BORDER.right, sum: minus(operand(restWidth), operand(left)), rounded: null, is: right },
     {
-      name: { of: "rest", direction: "height" },
+      name: REST.height,
       sum: minus(operand(outer.height), operand(window.height)),
       rounded: null,
       is: restHeight,
     },
-    { name: border("head"), sum: shared.headSum, rounded: "down", is: head },
-    { name: border("foot"), sum: minus(operand(restHeight), operand(head)), rounded: null, is: foot },
+    { name: BORDER.head, sum: shared.headSum, rounded: "down", is: head },
+    { name: BORDER.foot, sum: minus(operand(restHeight), operand(head)), rounded: null, is: foot },
   ];
   return { outer, borders: { head, left, right, foot }, checks, steps };
 }

@@ -9,6 +9,7 @@ import { type LevelSheet, levelSheets } from "./level.ts";
 import { findStops, stackMats } from "./mats.ts";
 import { boardChecks, holdChecks, placePrint, placeSteps } from "./place.ts";
 import { madeStep, plus, type Step } from "./reckoning.ts";
+import { DIAGONAL } from "./step-names.ts";
 import { beyondWindow, findWindow } from "./window.ts";
 
 const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
@@ -109,7 +110,7 @@ function holdingChecks(design: Design, print: PlacedPrint): Check[] {
 }
 
 const diagonalStep = (outer: Size, is: Length): Step => ({
-  name: { of: "diagonal" },
+  name: DIAGONAL,
   sum: {
     kind: "root",
     of: plus({ kind: "square", length: outer.width }, { kind: "square", length: outer.height }),

@@ -4,6 +4,7 @@ import type { Check } from "./check.ts";
 import type { ComposedMat, Hand, Stop } from "./composition.ts";
 import type { Design, MatRule } from "./design.ts";
 import { minus, operand, plus, quotient, type Step, twice } from "./reckoning.ts";
+import { ofMat } from "./step-names.ts";
 
 const SIDES: readonly Side[] = ["left", "right", "head", "foot"];
 
@@ -37,19 +38,20 @@ export function stackMats(design: Design, outer: Size, lowest: Sides): StackedMa
   for (const [index, rule] of design.mats.entries()) {
     let revealAsCut: Length | null = null;
     if (below !== null) {
+      const names = ofMat(index);
       const asked = add(below.bevel.plan, rule.reveal);
       const step = toGraduation(asked, design.ruler.graduation, "nearest");
       revealAsCut = subtract(step, below.bevel.plan);
       checks.push(...revealChecks(index, rule, revealAsCut));
       steps.push(
         {
-          name: { of: "step", mat: index },
+          name: names.step,
           sum: plus(operand(below.bevel.plan), operand(rule.reveal)),
           rounded: "nearest",
           is: step,
         },
         {
-          name: { of: "reveal", mat: index },
+          name: names.reveal,
           sum: minus(operand(step), operand(below.bevel.plan)),
           rounded: null,
           is: revealAsCut,
@@ -58,7 +60,7 @@ export function stackMats(design: Design, outer: Size, lowest: Sides): StackedMa
       const narrowed = narrowBy(borders, step);
       for (const side of SIDES) {
         steps.push({
-          name: { of: "border", mat: index, side },
+          name: names.border[side],
           sum: minus(operand(borders[side]), operand(step)),
           rounded: null,
           is: narrowed[side],
@@ -139,13 +141,13 @@ function borderChecks(design: Design, index: number, mat: ComposedMat): Check[] 
 function backSteps(mat: number, outer: Size, { borders, back }: ComposedMat): Step[] {
   return [
     {
-      name: { of: "back", mat, direction: "width" },
+      name: ofMat(mat).back.width,
       sum: minus(minus(operand(outer.width), operand(borders.left)), operand(borders.right)),
       rounded: null,
       is: back.width,
     },
     {
-      name: { of: "back", mat, direction: "height" },
+      name: ofMat(mat).back.height,
       sum: minus(minus(operand(outer.height), operand(borders.head)), operand(borders.foot)),
       rounded: null,
       is: back.height,
@@ -156,21 +158,22 @@ function backSteps(mat: number, outer: Size, { borders, back }: ComposedMat): St
 function faceSteps(mat: number, { thickness, bevel, back, face }: ComposedMat): Step[] {
   // A square cut has no bevel, and nobody pencils a division by an endless tangent.
   if (bevel.degrees === 90) return [];
+  const names = ofMat(mat);
   return [
     {
-      name: { of: "bevel", mat },
+      name: names.bevel,
       sum: quotient(operand(thickness), { kind: "tangent", degrees: bevel.degrees }),
       rounded: null,
       is: bevel.plan,
     },
     {
-      name: { of: "face", mat, direction: "width" },
+      name: names.face.width,
       sum: plus(operand(back.width), twice(bevel.plan)),
       rounded: null,
       is: face.width,
     },
     {
-      name: { of: "face", mat, direction: "height" },
+      name: names.face.height,
       sum: plus(operand(back.height), twice(bevel.plan)),
       rounded: null,
       is: face.height,

@@ -15,6 +15,7 @@ import type { PlacedPrint } from "./composition.ts";
 import type { Design } from "./design.ts";
 import type { LevelSheet } from "./level.ts";
 import { minus, operand, plus, type Step } from "./reckoning.ts";
+import { COVER, POCKET } from "./step-names.ts";
 import { type FoundWindow, holdAsked } from "./window.ts";
 
 const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
@@ -167,7 +168,7 @@ export function placeSteps(design: Design, print: PlacedPrint, window: Size, bor
   const { cover } = print;
   const sheet = design.print.sheet;
   const step = (side: Side, sum: Step["sum"]): Step => ({
-    name: { of: "cover", side },
+    name: COVER[side],
     sum,
     rounded: null,
     is: cover[side],
@@ -178,7 +179,7 @@ export function placeSteps(design: Design, print: PlacedPrint, window: Size, bor
       ? []
       : [
           {
-            name: { of: "pocket", corner: name },
+            name: POCKET[name],
             sum: minus(plus(operand(a), operand(b)), operand(design.play)),
             rounded: null,
             is: leg,

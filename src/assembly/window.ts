@@ -3,6 +3,7 @@ import { add, fromReal, type Length, type Rounding, toGraduation } from "../leng
 import type { Design, WindowRule } from "./design.ts";
 import type { LevelSheet } from "./level.ts";
 import { minus, operand, plus, type Step, twice } from "./reckoning.ts";
+import { WINDOW } from "./step-names.ts";
 
 type Direction = "width" | "height";
 
@@ -37,7 +38,7 @@ export function findWindow(design: Design, sheets: readonly LevelSheet[]): Found
       size,
       at: sheets.map((sheet) => placed(askedBox(sheet, window), size)),
       steps: (["width", "height"] as const).map((direction) => ({
-        name: { of: "window", direction },
+        name: WINDOW[direction],
         sum: operand(size[direction]),
         rounded: null,
         is: size[direction],
@@ -171,7 +172,7 @@ function windowStep(
   rounded: Rounding,
   is: Length,
 ): Step {
-  const name = { of: "window", direction } as const;
+  const name = WINDOW[direction];
   switch (window.show) {
     case "overlap": {
       const image = operand(sheet.inner?.[direction] ?? (0 as Length));

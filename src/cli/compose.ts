@@ -1,7 +1,7 @@
 import { isStopped } from "../assembly/index.ts";
 import {
   composeFrom,
-  composeResult,
+  Composer,
   compositionJson,
   type PracticeDocument,
   practiceDocument,
@@ -22,7 +22,10 @@ export interface ComposeOptions {
 export async function runCompose(file: string | undefined, options: ComposeOptions): Promise<number> {
   const practice = readPracticeFile(options.practice);
   return options.lines === true
-    ? answerLines((document) => composeResult(document, practice))
+    ? answerLines((pen) => {
+        const composer = new Composer(pen, practice);
+        return (document) => composer.write(document);
+      })
     : composeOne(file, practice, options.json === true);
 }
 

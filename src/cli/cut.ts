@@ -14,9 +14,10 @@ export interface CutOptions {
 /** `margent cut`: one material's job, or one a line. The result is the exit status. */
 export async function runCut(file: string | undefined, options: CutOptions): Promise<number> {
   if (options.lines === true)
-    return answerLines((document) => {
+    return answerLines((pen) => (document) => {
       const { json, stopped } = cutResult(document, clock);
-      return { text: JSON.stringify(json), stopped };
+      pen.text(JSON.stringify(json));
+      return stopped;
     });
   const planned = planFor(parseJson(readText(file), file ?? "standard input"), clock);
   if (!planned.ok) throw new Unreadable(planned.problems.map(cutProblemJson).map(CLI.say).join("\n"));

@@ -1,35 +1,31 @@
+import { Pen } from "../lengths/index.ts";
 import { foundText } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayWanted } from "../words/index.ts";
 import { Unreadable } from "./input.ts";
 
-/** What one document comes to, as JSON text, and whether it is bad or cannot be made as asked. */
-export interface Answer {
-  readonly text: string;
-  readonly stopped: boolean;
-}
+/** Writes what one document comes to as JSON text. The result is whether it is bad or cannot be made as asked. */
+export type Answer = (document: unknown) => boolean;
 
-/** Written in pieces of this size, so that a long run neither waits on every line nor holds them all. */
-const PIECE = 1 << 16;
+/** Bytes that are written at once, so that a long run neither waits on every line nor holds them all. */
+const PIECE = 1 << 18;
 
 /** One JSON document a line on standard input, one result a line on standard output, in order. The result is the exit status. */
-export async function answerLines(answer: (document: unknown) => Answer): Promise<number> {
+export async function answerLines(answerWith: (pen: Pen) => Answer): Promise<number> {
+  const pen = new Pen(2 * PIECE);
+  const answer = answerWith(pen);
   let status = 0;
-  let piece = "";
   let seen = false;
   for await (const lines of linesOf(process.stdin.setEncoding("utf8"))) {
     for (const line of lines) {
       if (line.trim() === "") continue;
       seen = true;
-      const { text, stopped } = answerLine(line, answer);
-      if (stopped) status = 1;
-      piece += `${text}\n`;
-      if (piece.length < PIECE) continue;
-      await write(piece);
-      piece = "";
+      if (answerLine(pen, line, answer)) status = 1;
+      pen.text("\n");
+      if (pen.length >= PIECE) await writeOut(pen);
     }
   }
-  await write(piece);
+  await writeOut(pen);
   if (!seen) throw new Unreadable(CLI.noInput);
   return status;
 }
@@ -45,19 +41,23 @@ async function* linesOf(chunks: AsyncIterable<string>): AsyncGenerator<readonly 
   yield [begun];
 }
 
-function answerLine(line: string, answer: (document: unknown) => Answer): Answer {
+function answerLine(pen: Pen, line: string, answer: Answer): boolean {
   let document: unknown;
   try {
     document = JSON.parse(line);
   } catch (error) {
     const found = foundText(error instanceof Error ? error.message : String(error));
     const problem = { field: "", found, wanted: sayWanted({ kind: "json" }) };
-    return { text: JSON.stringify({ error: problem }), stopped: true };
+    pen.text(JSON.stringify({ error: problem }));
+    return true;
   }
   return answer(document);
 }
 
-const write = (text: string): Promise<void> =>
-  new Promise((done, failed) => {
-    process.stdout.write(text, (error) => (error ? failed(error) : done()));
+/** Sends what has been written on its way, and begins anew once it has left. */
+async function writeOut(pen: Pen): Promise<void> {
+  await new Promise<void>((done, failed) => {
+    process.stdout.write(pen.written(), (error) => (error ? failed(error) : done()));
   });
+  pen.clear();
+}

@@ -1,3 +1,14 @@
 export * from "./length.ts";
-export * from "./printing.ts";
+export { inBytes, Pen } from "./pen.ts";
+export {
+  exactFigure,
+  type Figure,
+  figureOf,
+  figureText,
+  printExact,
+  printLength,
+  type Ruler,
+} from "./printing.ts";
+export { Repeated } from "./repeated.ts";
 export * from "./reading.ts";
+export * from "./writing.ts";

@@ -71,38 +71,79 @@ export const printExact = (length: Length, unit: Unit): string =>
   // A number prints itself in the fewest decimals that are it, and a tick has no more than seven.
   unit === "mm" ? `${toMillimetres(length)} mm` : figureText(exactFigure(length, unit));
 
-/** Inches in whole and binary fraction, where the graduation is one over a power of two of an inch; otherwise undefined. */
-function fractionParts(length: Length, ruler: Ruler): Figure | undefined {
-  if (ruler.unit !== "in" || !isWholeIn(TICKS_PER_INCH as Length, ruler.graduation)) return undefined;
-  const parts = TICKS_PER_INCH / ruler.graduation;
-  if (parts > 128 || (parts & (parts - 1)) !== 0) return undefined;
-  const size = Math.abs(length);
-  const marks = wholeNumber(size / ruler.graduation, "nearest");
-  let numerator = marks % parts;
-  let denominator = parts;
+/** Into how many binary parts a ruler divides the inch; 0 where it does not, or more finely than figures show. */
+export function partsOfInch({ unit, graduation }: Ruler): number {
+  if (unit !== "in" || !isWholeIn(TICKS_PER_INCH as Length, graduation)) return 0;
+  const parts = TICKS_PER_INCH / graduation;
+  return parts > FINEST || (parts & (parts - 1)) !== 0 ? 0 : parts;
+}
+
+const FINEST = 128;
+
+/** The binary fractions of an inch in lowest terms, by how many of the finest parts they are. */
+const FRACTIONS = Array.from({ length: FINEST }, (_, finest) => {
+  let [numerator, denominator] = [finest, FINEST];
   while (numerator !== 0 && numerator % 2 === 0) {
     numerator /= 2;
     denominator /= 2;
   }
+  return numerator === 0
+    ? { numerator: "", denominator: "" }
+    : { numerator: String(numerator), denominator: String(denominator) };
+});
+
+/** So many of so many parts of an inch in lowest terms, `parts` a power of two up to 128; without signs where it is whole inches. */
+export const fractionOfInch = (marks: number, parts: number): Pick<Figure, "numerator" | "denominator"> =>
+  FRACTIONS[(marks % parts) * (FINEST / parts)] ?? { numerator: "", denominator: "" };
+
+/** Inches in whole and binary fraction, where the ruler has such; otherwise undefined. */
+function fractionParts(length: Length, ruler: Ruler): Figure | undefined {
+  const parts = partsOfInch(ruler);
+  if (parts === 0) return undefined;
+  const size = Math.abs(length);
+  const marks = wholeNumber(size / ruler.graduation, "nearest");
+  const { numerator, denominator } = fractionOfInch(marks, parts);
   const whole = Math.floor(marks / parts);
   return {
     negative: length < 0 && marks !== 0,
-    whole: whole === 0 && numerator !== 0 ? "" : String(whole),
-    numerator: numerator === 0 ? "" : String(numerator),
-    denominator: numerator === 0 ? "" : String(denominator),
+    whole: whole === 0 && numerator !== "" ? "" : String(whole),
+    numerator,
+    denominator,
     decimals: "",
     unit: "in",
     approximate: marks * ruler.graduation !== size,
   };
 }
 
-/** Decimals of the unit: as few as are exact, at most `most`; then marked approximate. Whole numbers throughout: they stay safe up to LONGEST. */
-function decimalParts(length: Length, unit: Unit, most = unit === "in" ? 3 : 2): Figure {
+/** Decimals that a figure shows at most, where a ruler has no binary fractions. */
+export const MOST_DECIMALS: Readonly<Record<Unit, number>> = { in: 3, mm: 2 };
+
+const TENS = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000] as const;
+
+/** Ten to the power of `places`, up to 7: a power that is looked up, for it is taken at every figure. */
+export const tens = (places: number): number => TENS[places] ?? 10 ** places;
+
+/**
+ * A length as `over` / `under` whole parts of its unit, ten to the power of `places` to the unit. Whole
+ * numbers throughout, that stay safe up to LONGEST. A tick is 0.0000125 mm exactly, so millimetres
+ * always end by the seventh decimal.
+ */
+export const overOf = (size: number, unit: Unit, places: number): number =>
+  unit === "mm" ? size * 125 : size * tens(places);
+export const underOf = (unit: Unit, places: number): number =>
+  unit === "mm" ? tens(7 - places) : TICKS_PER_INCH;
+
+/** Whole-number division of what is not below nought, to the nearest. */
+export const toNearest = (over: number, under: number): number =>
+  Math.floor((2 * over + under) / (2 * under));
+
+/** Decimals of the unit: as few as are exact, at most `most`; then marked approximate. */
+function decimalParts(length: Length, unit: Unit, most = MOST_DECIMALS[unit]): Figure {
   const size = Math.abs(length);
-  const parts = 10 ** most;
-  // A tick is 0.0000125 mm exactly, so millimetres always end by the seventh decimal.
-  const [over, under] = unit === "mm" ? [size * 125, 10_000_000 / parts] : [size * parts, TICKS_PER_INCH];
-  const scaled = Math.floor((2 * over + under) / (2 * under));
+  const parts = tens(most);
+  const over = overOf(size, unit, most);
+  const under = underOf(unit, most);
+  const scaled = toNearest(over, under);
   const rest = scaled % parts;
   return {
     negative: length < 0 && scaled !== 0,

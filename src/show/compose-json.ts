@@ -1,6 +1,8 @@
 import { compose, type Composition, isStopped } from "../assembly/index.ts";
-import { sayWanted, type Speech } from "../words/index.ts";
-import { compositionText } from "./composition-text.ts";
+import { Pen } from "../lengths/index.ts";
+import { type Language, sayWanted } from "../words/index.ts";
+import { writeComposition } from "./composition-text.ts";
+import { Writings } from "./composition-writing.ts";
 import type { Problem } from "./problem.ts";
 import { readDesign } from "./read-design.ts";
 import { composeDocument, type PracticeDocument } from "./schema.ts";
@@ -38,18 +40,42 @@ export function composeResult(
   document: unknown,
   practice: PracticeDocument = NO_HABITS,
 ): { readonly text: string; readonly stopped: boolean } {
-  const composed = composeFrom(document, practice);
-  if (!composed.ok) {
-    const [first, ...more] = composed.problems.map(problemJson);
-    const json = more.length === 0 ? { error: first } : { error: first, more };
-    return { text: JSON.stringify(json), stopped: true };
+  const pen = new Pen();
+  const stopped = new Composer(pen, practice).write(document);
+  return { text: textOf(pen), stopped };
+}
+
+/** Composes one document after the other and writes each, or its problem, as JSON text. */
+export class Composer {
+  private readonly pen: Pen;
+  private readonly practice: PracticeDocument;
+  private readonly writings: Writings;
+
+  constructor(pen: Pen, practice: PracticeDocument) {
+    this.pen = pen;
+    this.practice = practice;
+    this.writings = new Writings(pen, practice.language ?? "en-US");
   }
-  return {
-    text: compositionText(composed.value, practice.language ?? "en-US"),
-    stopped: isStopped(composed.value),
-  };
+
+  /** The result is whether it cannot be made as asked. */
+  write(document: unknown): boolean {
+    const composed = composeFrom(document, this.practice);
+    if (!composed.ok) {
+      const [first, ...more] = composed.problems.map(problemJson);
+      this.pen.text(JSON.stringify(more.length === 0 ? { error: first } : { error: first, more }));
+      return true;
+    }
+    const { value } = composed;
+    writeComposition(this.writings.of(value.design.ruler), value);
+    return isStopped(value);
+  }
 }
 
 /** A composition in the open format. */
-export const compositionJson = (composition: Composition, language: Speech["language"]): object =>
-  JSON.parse(compositionText(composition, language)) as object;
+export function compositionJson(composition: Composition, language: Language): object {
+  const pen = new Pen();
+  writeComposition(new Writings(pen, language).of(composition.design.ruler), composition);
+  return JSON.parse(textOf(pen)) as object;
+}
+
+const textOf = (pen: Pen): string => new TextDecoder().decode(pen.written());

@@ -1,94 +1,161 @@
-import type { ComposedMat, Composition, MadeStep, PlacedPrint, Stop } from "../assembly/index.ts";
+import type { Check, ComposedMat, Composition, MadeStep, PlacedPrint, Stop } from "../assembly/index.ts";
 import type { Corners, Sides, Size } from "../geometry/index.ts";
-import { type Length, printExact, printLength, type Rounding, toMillimetres } from "../lengths/index.ts";
-import { aboutOf, sayCheck, sayStepName, saySum, type Speech } from "../words/index.ts";
+import { inBytes, type Length } from "../lengths/index.ts";
+import { aboutOf, sayCheck, writeStepSum } from "../words/index.ts";
+import type { Writing } from "./composition-writing.ts";
 
-/** How the lengths of one composition are written. Many are said several times; each is printed once. */
-interface Writer {
-  /** A place, to the nearest. */
-  readonly at: (length: Length) => string;
-  /** A maximum, rounded down. */
-  readonly most: (length: Length) => string;
-  /** The exact length, for a sum. */
-  readonly exact: (length: Length) => string;
-}
+/** The members of an object that are lengths: each name in bytes, with what parts it from the one before. */
+type Members<Of> = readonly (readonly [name: Uint8Array, of: keyof Of])[];
+
+const members = <Of>(...names: readonly (keyof Of & string)[]): Members<Of> =>
+  names.map((name, index) => [inBytes(`${index === 0 ? "{" : ","}"${name}":`), name]);
+
+const SIZE = members<Size>("width", "height");
+const SIDES = members<Sides>("head", "left", "right", "foot");
+const CORNERS = members<Corners>("topLeft", "topRight", "bottomLeft", "bottomRight");
+
+const OUTER = inBytes('{"outer":');
+const MATS = inBytes(',"mats":[');
+const BORDERS = inBytes('{"borders":');
+const BACK = inBytes(',"back":');
+const FACE = inBytes(',"face":');
+const PLAN = inBytes(',"bevel":{"plan":');
+const SLOPE = inBytes(',"slope":');
+const REVEAL = inBytes(',"revealAsCut":');
+const PRINT = inBytes(',"print":{"left":');
+const TOP = inBytes(',"top":');
+const COVER = inBytes('},"cover":');
+const POCKETS = inBytes(',"pockets":');
+const EDITION = inBytes(',"edition":[');
+const STOPS = inBytes(',"stops":[');
+const SCALE = inBytes(',"scale":');
+const DIAGONAL = inBytes(',"diagonal":');
+const CHECKS = inBytes(',"checks":[');
+const RECKONING = inBytes(',"reckoning":[');
+const IS = inBytes('","is":');
 
 /**
- * A composition in the open format, as JSON text. The text is made directly: a run of thousands of works
- * spends more on building objects and turning them into text than on composing. A maximum is printed
- * rounded down, a minimum up, a place to the nearest.
+ * Writes a composition in the open format, as JSON text. The text is made directly: a run of thousands
+ * of works would spend more on building objects and turning them into text than on composing. A maximum
+ * is printed rounded down, a minimum up, a place to the nearest.
  */
-export function compositionText(composition: Composition, language: Speech["language"]): string {
-  const { design, mats, print } = composition;
-  const { ruler } = design;
-  const lengthText = (rounding: Rounding) =>
-    once((length) => `{"mm":${toMillimetres(length)},"text":"${printLength(length, ruler, rounding)}"}`);
-  const write: Writer = {
-    at: lengthText("nearest"),
-    most: lengthText("down"),
-    exact: once((length) => printExact(length, ruler.unit)),
-  };
-  const speech: Speech = { ruler, language };
-  const checks = composition.checks.map(
-    (check) =>
-      `{"code":"${check.code}","level":"${check.level}","text":${quoted(sayCheck(check, speech))},"about":${quoted(aboutOf(check))}}`,
-  );
-  const steps = composition.reckoning.map((step) => stepText(write, step, mats.length, speech));
-  return (
-    `{"outer":${sizeText(write, composition.outer)},"mats":[${mats.map((mat) => matText(write, mat)).join()}],` +
-    `${print === null ? "" : printText(write, print)}"stops":[${composition.stops.map((stop) => stopText(write, stop)).join()}],` +
-    `"diagonal":${write.at(composition.diagonal)},"checks":[${checks.join()}],"reckoning":[${steps.join()}]}`
-  );
+export function writeComposition(to: Writing, composition: Composition): void {
+  const { pen } = to;
+  const { mats, print, reckoning } = composition;
+  pen.piece(OUTER);
+  writeSize(to, composition.outer);
+  writeList(to, MATS, mats, writeMat);
+  if (print !== null) writePrint(to, print);
+  writeList(to, STOPS, composition.stops, writeStop);
+  pen.piece(DIAGONAL);
+  to.at(composition.diagonal);
+  writeList(to, CHECKS, composition.checks, writeCheck);
+  writeList(to, RECKONING, reckoning, (_, step) => writeStep(to, step, mats.length));
+  pen.text("}");
 }
 
-function once(print: (length: Length) => string): (length: Length) => string {
-  const printed = new Map<Length, string>();
-  return (length) => {
-    const known = printed.get(length);
-    if (known !== undefined) return known;
-    const text = print(length);
-    printed.set(length, text);
-    return text;
-  };
+function writeList<Item>(
+  to: Writing,
+  opening: Uint8Array,
+  items: readonly Item[],
+  write: (to: Writing, item: Item) => void,
+): void {
+  const { pen } = to;
+  pen.piece(opening);
+  let between = false;
+  for (const item of items) {
+    if (between) pen.text(",");
+    write(to, item);
+    between = true;
+  }
+  pen.text("]");
 }
 
-const quoted = (text: string): string => JSON.stringify(text);
-
-const sizeText = ({ at }: Writer, { width, height }: Size): string =>
-  `{"width":${at(width)},"height":${at(height)}}`;
-
-const sidesText = (of: Writer["at"], { head, left, right, foot }: Sides): string =>
-  `{"head":${of(head)},"left":${of(left)},"right":${of(right)},"foot":${of(foot)}}`;
-
-const cornersText = (of: Writer["at"], { topLeft, topRight, bottomLeft, bottomRight }: Corners): string =>
-  `{"topLeft":${of(topLeft)},"topRight":${of(topRight)},"bottomLeft":${of(bottomLeft)},"bottomRight":${of(bottomRight)}}`;
-
-function matText(write: Writer, { borders, back, face, bevel, revealAsCut }: ComposedMat): string {
-  const { at } = write;
-  const reveal = revealAsCut === null ? "" : `,"revealAsCut":${at(revealAsCut)}`;
-  return `{"borders":${sidesText(at, borders)},"back":${sizeText(write, back)},"face":${sizeText(write, face)},"bevel":{"plan":${at(bevel.plan)},"slope":${at(bevel.slope)}}${reveal}}`;
+function writeLengths<Of extends Readonly<Record<keyof Of, Length>>>(
+  to: Writing,
+  named: Members<Of>,
+  of: Of,
+  write = to.at,
+): void {
+  const { pen } = to;
+  for (const [name, key] of named) {
+    pen.piece(name);
+    write(of[key]);
+  }
+  pen.text("}");
 }
 
-function printText({ at, most }: Writer, { left, top, angle, cover, pockets, edition }: PlacedPrint): string {
-  const sheets = edition.map(
-    (sheet) =>
-      `{"name":${quoted(sheet.name)},"print":{"left":${at(sheet.left)},"top":${at(sheet.top)}},"cover":${sidesText(most, sheet.cover)}}`,
-  );
-  const shared = sheets.length === 0 ? "" : `"edition":[${sheets.join()}],`;
-  return `"print":{"left":${at(left)},"top":${at(top)},"angle":${angle}},"cover":${sidesText(most, cover)},"pockets":${cornersText(most, pockets)},${shared}`;
+const writeSize = (to: Writing, size: Size): void => writeLengths(to, SIZE, size);
+
+function writeMat(to: Writing, { borders, back, face, bevel, revealAsCut }: ComposedMat): void {
+  const { pen } = to;
+  pen.piece(BORDERS);
+  writeLengths(to, SIDES, borders);
+  pen.piece(BACK);
+  writeSize(to, back);
+  pen.piece(FACE);
+  writeSize(to, face);
+  pen.piece(PLAN);
+  to.at(bevel.plan);
+  pen.piece(SLOPE);
+  to.at(bevel.slope);
+  pen.text("}");
+  if (revealAsCut !== null) {
+    pen.piece(REVEAL);
+    to.at(revealAsCut);
+  }
+  pen.text("}");
 }
 
-const stopText = ({ at }: Writer, { mat, set, scale, edges, hand }: Stop): string =>
-  `{"mat":${mat},"set":${at(set)},"scale":${at(scale)},"edges":["${edges.join('","')}"],"hand":["${hand.join('","')}"]}`;
+function writePrint(to: Writing, { left, top, angle, cover, pockets, edition }: PlacedPrint): void {
+  const { pen } = to;
+  writePlace(to, left, top);
+  pen.text(`,"angle":${angle}`);
+  pen.piece(COVER);
+  writeLengths(to, SIDES, cover, to.most);
+  pen.piece(POCKETS);
+  writeLengths(to, CORNERS, pockets, to.most);
+  if (edition.length > 0) writeList(to, EDITION, edition, writeSheet);
+}
 
-function stepText(
-  { at, most, exact }: Writer,
-  step: MadeStep,
-  mats: number,
-  { ruler, language }: Speech,
-): string {
+function writeSheet(to: Writing, { name, left, top, cover }: PlacedPrint["edition"][number]): void {
+  const { pen } = to;
+  pen.text(`{"name":${JSON.stringify(name)}`);
+  writePlace(to, left, top);
+  pen.piece(COVER);
+  writeLengths(to, SIDES, cover, to.most);
+  pen.text("}");
+}
+
+function writePlace(to: Writing, left: Length, top: Length): void {
+  to.pen.piece(PRINT);
+  to.at(left);
+  to.pen.piece(TOP);
+  to.at(top);
+}
+
+function writeStop(to: Writing, { mat, set, scale, edges, hand }: Stop): void {
+  const { pen } = to;
+  pen.text(`{"mat":${mat},"set":`);
+  to.at(set);
+  pen.piece(SCALE);
+  to.at(scale);
+  pen.text(`,"edges":["${edges.join('","')}"],"hand":["${hand.join('","')}"]}`);
+}
+
+function writeCheck({ pen, speech }: Writing, check: Check): void {
+  const text = JSON.stringify(sayCheck(check, speech));
+  const about = JSON.stringify(aboutOf(check));
+  pen.text(`{"code":"${check.code}","level":"${check.level}","text":${text},"about":${about}}`);
+}
+
+function writeStep(to: Writing, step: MadeStep, mats: number): void {
+  const { pen } = to;
+  to.stepBegins(step.name, mats);
+  writeStepSum(to.ink, step, to.speech.ruler.unit);
+  pen.piece(IS);
   // What paper and pockets reach is a maximum here too, as where it stands by itself.
-  const is = step.name.of === "cover" || step.name.of === "pocket" ? most(step.is) : at(step.is);
-  // Names of steps and sums hold words of ours, figures and signs, none that JSON would write otherwise.
-  return `{"name":"${sayStepName(step.name, mats, language)}","sum":"${saySum(step, ruler.unit, exact)}","is":${is}}`;
+  if (step.name.of === "cover" || step.name.of === "pocket") to.most(step.is);
+  else to.at(step.is);
+  pen.text("}");
 }

@@ -1,5 +1,6 @@
 export {
   composeFrom,
+  Composer,
   composeJson,
   composeResult,
   compositionJson,
@@ -32,3 +33,6 @@ export {
 export { cutDocument } from "./cut-schema.ts";
 export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
+export { hangDocument } from "./hang-schema.ts";
+export { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "./hang-json.ts";
+export { readMass } from "./mass.ts";

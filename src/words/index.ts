@@ -1,6 +1,6 @@
 export { aboutOf, sayCheck, type Speech } from "./checks.ts";
 export { sayLengthFault, sayWanted } from "./problems.ts";
-export { sayStepName, saySum } from "./reckoning.ts";
+export { type Ink, sayStepName, saySum, writeStepSum } from "./reckoning.ts";
 export { type Language, VOCABULARY, type Vocabulary } from "./vocabulary.ts";
 export { briefRuns, briefText } from "./brief.ts";
 export { CHECK_LIST_HEAD, type CheckListWork, checkListRows } from "./check-list.ts";

@@ -49,28 +49,46 @@ export function sayStepName(name: StepName, mats: number, language: Speech["lang
   }
 }
 
+/** A step without its name. */
+type Summed = Omit<MadeStep, "name">;
+
+/** Takes the pieces of a sum in their order. */
+export interface Ink {
+  readonly text: (piece: string) => void;
+  /** A length, printed exactly. */
+  readonly exact: (length: Length) => void;
+}
+
 /**
  * One step as one would pencil it: `14 in - 10 in = 4 in`; what is rounded shows both,
  * `4 1/8 in / 2 = 2 1/16 in, down to 2 in`. Operands are printed exactly, so that the sum is true of
  * the figures on the paper; a result that no figure states exactly is marked `≈`.
  */
-export function saySum(
-  step: MadeStep,
-  unit: Unit,
-  exact: Exact = (length) => printExact(length, unit),
-): string {
-  const left = sumText(step.sum, exact);
-  const kept = exact(step.is);
-  if (step.makes === step.is) return left === kept ? kept : `${left} = ${kept}`;
-  const whole = Number.isSafeInteger(step.makes);
-  const made = whole ? `= ${exact(step.makes as Length)}` : `≈ ${realNumber(step.makes, unit)} ${unit}`;
-  return step.rounded === null ? `${left} ${made}` : `${left} ${made}, ${WAYS[step.rounded]} ${kept}`;
+export function saySum(step: Summed, unit: Unit): string {
+  let said = "";
+  const text = (piece: string): void => {
+    said += piece;
+  };
+  writeStepSum({ text, exact: (length) => text(printExact(length, unit)) }, step, unit);
+  return said;
 }
 
-/** Prints a length exactly; given by whoever prints the same ones often. */
-type Exact = (length: Length) => string;
+/** The same, written. */
+export function writeStepSum(ink: Ink, step: Summed, unit: Unit): void {
+  const { sum, makes, is } = step;
+  writeSum(ink, sum);
+  // A length by itself is its own sum.
+  if (sum.kind === "length" && makes === is) return;
+  if (Number.isSafeInteger(makes)) {
+    ink.text(" = ");
+    ink.exact(makes as Length);
+  } else ink.text(` ≈ ${realNumber(makes, unit)} ${unit}`);
+  if (step.rounded === null || makes === is) return;
+  ink.text(WAYS[step.rounded]);
+  ink.exact(is);
+}
 
-const WAYS = { down: "down to", up: "up to", nearest: "to the nearest" } as const;
+const WAYS = { down: ", down to ", up: ", up to ", nearest: ", to the nearest " } as const;
 
 /** A length between two ticks as a bare number: inches to a ten-thousandth, millimetres to a thousandth. */
 export const realNumber = (makes: number, unit: Unit): number =>
@@ -87,24 +105,34 @@ export function needsBrackets(part: Sum, within: keyof typeof BINDS, right: bool
   return looser || (right && BINDS[part.op] === BINDS[within] && (within === "-" || within === "/"));
 }
 
-function sumText(sum: Sum, exact: Exact): string {
+const SIGNS = { "+": " + ", "-": " - ", "×": " × ", "/": " / " } as const;
+
+function writeSum(ink: Ink, sum: Sum): void {
   switch (sum.kind) {
     case "length":
-      return exact(sum.length);
+      return ink.exact(sum.length);
     case "number":
-      return sum.text;
+      return ink.text(sum.text);
     case "tangent":
-      return `tan ${sum.degrees}°`;
+      return ink.text(`tan ${sum.degrees}°`);
     case "square":
-      return `(${exact(sum.length)})²`;
+      ink.text("(");
+      ink.exact(sum.length);
+      return ink.text(")²");
     case "root":
-      return `√(${sumText(sum.of, exact)})`;
+      ink.text("√(");
+      writeSum(ink, sum.of);
+      return ink.text(")");
     case "op":
-      return `${operandText(sum.left, sum.op, false, exact)} ${sum.op} ${operandText(sum.right, sum.op, true, exact)}`;
+      writeOperand(ink, sum.left, sum.op, false);
+      ink.text(SIGNS[sum.op]);
+      return writeOperand(ink, sum.right, sum.op, true);
   }
 }
 
-function operandText(part: Sum, within: keyof typeof BINDS, right: boolean, exact: Exact): string {
-  const text = sumText(part, exact);
-  return needsBrackets(part, within, right) ? `(${text})` : text;
+function writeOperand(ink: Ink, part: Sum, within: keyof typeof BINDS, right: boolean): void {
+  if (!needsBrackets(part, within, right)) return writeSum(ink, part);
+  ink.text("(");
+  writeSum(ink, part);
+  ink.text(")");
 }
