@@ -59,56 +59,53 @@ export function frameKey(job: ChoppingJob, { rail, copy }: One): string | null {
   return place === null ? null : `${place.kind} ${place.number}`;
 }
 
-/** How many rails of each kind a bar still has to give. */
-class Slots {
-  private readonly slots: Map<number, number>;
-
-  constructor({ kinds, counts }: Pattern) {
-    this.slots = new Map(kinds.map((kind, index) => [kind, at(counts, index)]));
-  }
-
-  has(kinds: ReadonlyMap<number, number>): boolean {
-    for (const [kind, count] of kinds) if ((this.slots.get(kind) ?? 0) < count) return false;
-    return true;
-  }
-
-  take(kind: number, count: number): void {
-    this.slots.set(kind, (this.slots.get(kind) ?? 0) - count);
-  }
-
-  left(): ReadonlyMap<number, number> {
-    return this.slots;
-  }
+/** Bars with the frames that have all their rails on one of them. */
+export interface Shared {
+  readonly bars: readonly Pattern[];
+  readonly barOf: ReadonlyMap<FrameGroup, number>;
 }
 
-/** Which frame has all its rails on which bar (undefined: on none), for bars that hold these patterns. */
-export function framesOnBars(
-  groups: readonly FrameGroup[],
-  bars: readonly Pattern[],
-): {
-  readonly barOf: ReadonlyMap<FrameGroup, number>;
-  readonly left: readonly ReadonlyMap<number, number>[];
-} {
-  const slots = bars.map((bar) => new Slots(bar));
+/** Frames that happen to find all their rails on one bar, the heaviest first. */
+export function framesOnBars(groups: readonly FrameGroup[], bars: readonly Pattern[]): Shared {
+  const loose = looseOn({ bars, barOf: new Map() });
   const barOf = new Map<FrameGroup, number>();
   for (const group of groups) {
-    const bar = slots.findIndex((one) => one.has(group.kinds));
+    const bar = loose.findIndex((slots) => holds(slots, group.kinds));
     if (bar < 0) continue;
     barOf.set(group, bar);
-    for (const [kind, count] of group.kinds) at(slots, bar).take(kind, count);
+    takeFrom(at(loose, bar), group.kinds);
   }
-  return { barOf, left: slots.map((one) => one.left()) };
+  return { bars, barOf };
 }
 
-/** The sticks of a plan: which rail of which frame is chopped where, whole frames first. */
-export function assembleSticks(
-  job: ChoppingJob,
-  whole: WholeChopping,
-  groups: readonly FrameGroup[],
-  bars: readonly Pattern[],
-): Stick[] {
-  const { barOf, left } = framesOnBars(groups, bars);
+/** What lies on each bar besides whole frames: how many of each kind. */
+export function looseOn({ bars, barOf }: Shared): Map<number, number>[] {
+  const loose = bars.map(
+    ({ kinds, counts }) => new Map(kinds.map((kind, index) => [kind, at(counts, index)] as const)),
+  );
+  for (const [{ kinds }, bar] of barOf) takeFrom(at(loose, bar), kinds);
+  return loose;
+}
+
+/** Whether so many of each kind are there. */
+export function holds(loose: ReadonlyMap<number, number>, kinds: ReadonlyMap<number, number>): boolean {
+  for (const [kind, count] of kinds) if ((loose.get(kind) ?? 0) < count) return false;
+  return true;
+}
+
+export function takeFrom(loose: Map<number, number>, kinds: ReadonlyMap<number, number>): void {
+  for (const [kind, count] of kinds) {
+    const left = (loose.get(kind) ?? 0) - count;
+    if (left === 0) loose.delete(kind);
+    else loose.set(kind, left);
+  }
+}
+
+/** The sticks of a plan: which rail of which frame is chopped where. */
+export function assembleSticks(job: ChoppingJob, whole: WholeChopping, shared: Shared): Stick[] {
+  const { bars, barOf } = shared;
   const rails: One[][] = bars.map(() => []);
+  const loose = looseOn(shared);
   const given = new Set<string>();
   for (const [group, bar] of barOf) {
     for (const one of group.rails) {
@@ -121,7 +118,7 @@ export function assembleSticks(
       .flatMap((rail) => Array.from({ length: at(job.rails, rail).count }, (_, copy) => ({ rail, copy })))
       .filter(({ rail, copy }) => !given.has(`${rail} ${copy}`));
     let next = 0;
-    left.forEach((slots, bar) => {
+    loose.forEach((slots, bar) => {
       const count = slots.get(index) ?? 0;
       at(rails, bar).push(...open.slice(next, next + count));
       next += count;

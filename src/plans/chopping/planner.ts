@@ -1,13 +1,13 @@
 import { at } from "../cutting/at.ts";
 import type { PlanOptions } from "../cutting/index.ts";
+import { Chance } from "../cutting/chance.ts";
 import { moneyUnit } from "../cutting/money.ts";
-import { assembleSticks, frameKey, type FrameGroup, frameGroups } from "./assemble.ts";
+import { assembleSticks, frameKey, type FrameGroup, frameGroups, type Shared } from "./assemble.ts";
 import { choppingFaults } from "./check.ts";
 import { choppingChecks } from "./findings.ts";
-import { decreasing } from "./first.ts";
 import { type ChoppingJob, requireSoundChoppingJob } from "./job.ts";
 import type { ChoppingBound, ChoppingPlan, Stick } from "./plan.ts";
-import type { RoughChopping } from "./patterns.ts";
+import { chopped, leastCost } from "./search.ts";
 import { type WholeChopping, wholeChopping } from "./whole.ts";
 
 /**
@@ -18,12 +18,12 @@ import { type WholeChopping, wholeChopping } from "./whole.ts";
  * Throws RangeError for a job that is not sound (see `requireSoundChoppingJob`).
  */
 export function planChopping(job: ChoppingJob, options: PlanOptions): ChoppingPlan {
+  const until = options.clock() + options.seconds * 1000;
   requireSoundChoppingJob(job);
   const whole = wholeChopping(job);
   const groups = frameGroups(job, whole);
-  const best = decreasing(whole, "best");
-  void options;
-  const plan = completed(job, whole, groups, best, { cost: 0, how: "none" });
+  const { shared, bound } = chopped(whole, groups, new Chance(options.seed), () => until - options.clock());
+  const plan = completed(job, whole, groups, shared, bound);
   const faults = choppingFaults(job, plan);
   if (faults.length > 0)
     throw new Error(`the planner made a plan that does not hold: ${JSON.stringify(faults[0])}`);
@@ -34,17 +34,20 @@ function completed(
   job: ChoppingJob,
   whole: WholeChopping,
   groups: readonly FrameGroup[],
-  rough: RoughChopping,
+  shared: Shared,
   bound: ChoppingBound,
 ): ChoppingPlan {
-  const sticks = assembleSticks(job, whole, groups, rough.bars);
+  const sticks = assembleSticks(job, whole, shared);
   const missing = job.rails.map(({ count }) => count);
   for (const { rails } of sticks) for (const { rail } of rails) missing[rail] = at(missing, rail) - 1;
+  const cost = costOf(job, sticks);
+  const complete = missing.every((count) => count === 0);
+  const own = complete ? { ...bound, cost: Math.min(bound.cost, cost) } : ({ cost: 0, how: "none" } as const);
   return {
     sticks,
-    cost: costOf(job, sticks),
-    bound,
-    proven: false,
+    cost,
+    bound: own,
+    proven: complete && cost <= leastCost(whole, own.cost) * (1 + 1e-9),
     frames: framesOf(job, groups, sticks),
     missing,
     checks: choppingChecks(job, whole, missing),

@@ -4,6 +4,12 @@ import type { BoundArgument, CostBound } from "./plan.ts";
 import type { PricingTable } from "./pricing.ts";
 import { fitsAtAll, type WholeJob } from "./whole.ts";
 
+/** What a bound by values needs to know of a job; `copies` is positive infinity where a stock never runs out. */
+interface Priceable {
+  readonly kinds: readonly { readonly count: number }[];
+  readonly stocks: readonly { readonly cost: number; readonly copies: number }[];
+}
+
 /**
  * A cost that no plan for the whole demand can go below, whatever its cuts. Every kind is given a
  * value; `worth` is the most that one sheet of a stock can hold of it. For any factor t that makes t
@@ -11,7 +17,7 @@ import { fitsAtAll, type WholeJob } from "./whole.ts";
  *   t * (value of the demand) - sum over limited stocks of copies * max(0, t * worth - cost)
  * is such a bound (weak duality), and the best t is at one of the ratios cost / worth.
  */
-export function boundByValues(job: WholeJob, values: ArrayLike<number>, worth: readonly number[]): number {
+export function boundByValues(job: Priceable, values: ArrayLike<number>, worth: ArrayLike<number>): number {
   const total = job.kinds.reduce((sum, kind, index) => sum + kind.count * at(values, index), 0);
   let cap = Number.POSITIVE_INFINITY;
   const ratios: number[] = [];
