@@ -1,20 +1,27 @@
 import { fileURLToPath } from "node:url";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
-const ENGINE = /\/src\/(lengths|geometry|assembly|plans|show|drawings|words)\//;
+const DEFINES_ONLY = /\/src\/(lengths|geometry|assembly|plans|show|drawings|words)\/|\/preact\/dist\//;
 
-// One file of what every place needs: many small ones compress badly. What only one place, one dialog
-// or one act needs comes with it.
-const EVERYWHERE = [
-  /node_modules\/@?preact/,
-  /\/src\/(lengths|geometry|assembly|drawings)\//,
-  /\/src\/show\/(?!lists|schema|validate|compose-json)/,
-  /\/src\/words\/(?!reckoning|page\/(sums|dialogs|files|first|troubles|ways|works))/,
-  /\/src\/web\/(blanks\/(?!dialog)|drawing\/(?!grip)|state\/(?!read-show|difference))/,
-  /\/src\/web\/(main|app|later|title-block|undo-acts|light|keys|browser-store)\./,
-];
+/** Offered to all by an index, wanted only where a file is brought in or by what follows. */
+const LATER =
+  /\/(zod|fflate|hucre)\/|\/show\/(lists|schema|validate)|\/views\/grips|\/words\/(reckoning|page\/(dialogs|sums|troubles|ways))/;
+
+/** What the page's entry imports, and what that imports: needed before one can work anywhere, so it comes as one file. */
+const atOnce = new Set<string>();
+const findAtOnce: Plugin = {
+  name: "find-at-once",
+  buildEnd() {
+    const take = (id: string): void => {
+      if (atOnce.has(id)) return;
+      atOnce.add(id);
+      this.getModuleInfo(id)?.importedIds.forEach(take);
+    };
+    take(here("./src/web/main.tsx"));
+  },
+};
 
 // The page runs under a content-security policy without inline scripts, inline styles or data
 // addresses: assets stay files, and no loader is written into the document.
@@ -22,7 +29,12 @@ export default defineConfig({
   root: here("./src/web"),
   base: "./",
   publicDir: false,
-  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  // The plain call for an element packs more densely than that of the automatic runtime.
+  oxc: {
+    jsx: { runtime: "classic", pragma: "jsxElement", pragmaFrag: "JsxFragment" },
+    jsxInject: 'import { h as jsxElement, Fragment as JsxFragment } from "preact"',
+  },
+  plugins: [findAtOnce],
   build: {
     outDir: here("./dist/web"),
     emptyOutDir: true,
@@ -30,12 +42,12 @@ export default defineConfig({
     modulePreload: false,
     target: "es2022",
     reportCompressedSize: true,
-    // The engine's modules only define: what a place does not use is not in its code.
+    // What only defines and is not used is not in the code.
     rolldownOptions: {
-      treeshake: { moduleSideEffects: (id) => !ENGINE.test(id) },
+      treeshake: { moduleSideEffects: (id) => !DEFINES_ONLY.test(id) },
       output: {
         codeSplitting: {
-          groups: [{ name: "page", test: (id: string) => EVERYWHERE.some((part) => part.test(id)) }],
+          groups: [{ name: "page", test: (id: string) => atOnce.has(id) && !LATER.test(id) }],
         },
       },
     },

@@ -1,15 +1,14 @@
 import { useEffect } from "preact/hooks";
 import { PAGE } from "../words/page.ts";
-import { later } from "./later.tsx";
+import { First } from "./first/first.tsx";
+import { whenOpened } from "./later.tsx";
 import { addressOf, place } from "./state/route.ts";
 import { language, show, trouble } from "./state/session.ts";
 import { TitleBlock } from "./title-block.tsx";
+import { Work } from "./work/work.tsx";
+import { Works } from "./works/works.tsx";
 
-// One opens one place first; the others come when they are wanted, or in a quiet moment.
-const First = later(async () => (await import("./first/first.tsx")).First);
-const Work = later(async () => (await import("./work/work.tsx")).Work);
-const Strip = later(async () => (await import("./strip.tsx")).Strip);
-const Works = later(async () => (await import("./works/works.tsx")).Works);
+const Strip = whenOpened(({ Strip: it }) => it);
 
 /** The frame of every place: head line, the place itself, the title block at the foot. */
 export function App() {

@@ -1,23 +1,30 @@
-import { signal } from "@preact/signals";
 import type { ComponentType } from "preact";
+import { signal } from "./state/signal.ts";
 
-/** Parts that were left for later, so that they can be fetched while there is still a network. */
-const waiting: (() => Promise<unknown>)[] = [];
+/** Files of code that are left for later, so that they can be fetched while there is still a network. */
+const waiting = new Set<() => Promise<void>>();
 
-/** A component whose code comes when it is first shown, or in a quiet moment before. */
-export function later<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
-  const loaded = signal<ComponentType<Props> | null>(null);
+/** A file of code that comes when one of its components is first shown, or in a quiet moment before. */
+function file<Code>(load: () => Promise<Code>) {
+  const here = signal<Code | null>(null);
   const fetchOnce = async (): Promise<void> => {
-    loaded.value ??= await load();
+    here.value ??= await load();
   };
-  waiting.push(fetchOnce);
-  return function Later(props: Props) {
-    const Component = loaded.value;
-    if (Component !== null) return <Component {...props} />;
-    void fetchOnce();
-    return null;
-  };
+  waiting.add(fetchOnce);
+  /** One component of the file; nothing stands there until it is here. */
+  return <Props extends object>(part: (code: Code) => ComponentType<Props>): ComponentType<Props> =>
+    function Later(props: Props) {
+      if (here.value === null) {
+        void fetchOnce();
+        return null;
+      }
+      const Component = part(here.value);
+      return <Component {...props} />;
+    };
 }
+
+export const following = file(() => import("./following.ts"));
+export const whenOpened = file(() => import("./when-opened.ts"));
 
 /** Fetches in a quiet moment what has not been wanted yet: the page goes on when the server does not. */
 export function fetchTheRest(): void {

@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { signal } from "./state/signal.ts";
 import { LIGHT_OPTIONS } from "../words/page.ts";
 
 type Light = (typeof LIGHT_OPTIONS)[number]["key"];

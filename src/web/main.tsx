@@ -5,9 +5,11 @@ import { fetchTheRest } from "./later.tsx";
 import { beginLight } from "./light.ts";
 import { begin } from "./state/session.ts";
 import { followAddress } from "./state/route.ts";
+import { watchComponents } from "./state/signal.ts";
 import { followKeys } from "./keys.ts";
 import { listenForUndo } from "./undo-acts.tsx";
 
+watchComponents();
 const store = browserStore();
 beginLight(store);
 begin(store);

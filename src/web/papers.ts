@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { signal } from "./state/signal.ts";
 import type { ShowDocument } from "../show/index.ts";
 import { PAPERS, paperComing, paperHere, paperRefused } from "../words/page.ts";
 import type { KeptShow } from "./state/change.ts";

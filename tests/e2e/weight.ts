@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
-/** Code that comes while one reads the sentence: the sums below the drawing, ways out of a check, edges that can be dragged. */
-const LATE = /\/(reckoning|ways-out|grips)-/;
+/** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs. */
+const LATE = /\/following-/;
 
 /** What a place weighs in bytes of code, as the densest gzip packs them: what stands before one can work there, and what follows. */
 export interface Weight {

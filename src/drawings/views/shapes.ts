@@ -71,17 +71,25 @@ export function clipPolygon(points: readonly RealPoint[], rect: Rect): RealPoint
   for (const edge of edgesOf(rect)) {
     const next: RealPoint[] = [];
     let before = kept.at(-1);
+    let wasInside = before !== undefined && edge.inside(before);
     for (const point of kept) {
-      if (before !== undefined && edge.inside(before) !== edge.inside(point)) {
-        next.push(edge.cross(before, point));
-      }
-      if (edge.inside(point)) next.push(point);
+      const isInside = edge.inside(point);
+      if (before !== undefined && wasInside !== isInside) next.push(edge.cross(before, point));
+      if (isInside) next.push(point);
       before = point;
+      wasInside = isInside;
     }
     kept = next;
   }
   return kept.length < 3 ? [] : kept;
 }
+
+/** Whether both ends lie past one same edge: told for most of a rough outline without reckoning where it crosses. */
+const isBeside = (a: RealPoint, b: RealPoint, rect: Rect): boolean =>
+  (a.x < rect.left && b.x < rect.left) ||
+  (a.x > rect.right && b.x > rect.right) ||
+  (a.y < rect.top && b.y < rect.top) ||
+  (a.y > rect.bottom && b.y > rect.bottom);
 
 /** Where along a to b the segment lies inside the rectangle, as shares from 0 to 1; null where it does not (Liang and Barsky, 1984). */
 function insideShare(a: RealPoint, b: RealPoint, rect: Rect): readonly [number, number] | null {
@@ -126,7 +134,7 @@ export function clipEdge(
   let a = points.at(-1);
   for (const b of points) {
     if (a === undefined) break;
-    const share = insideShare(a, b, rect);
+    const share = isBeside(a, b, rect) ? null : insideShare(a, b, rect);
     if (side === "inside") {
       if (share) keep(onSegment(a, b, share[0]), onSegment(a, b, share[1]));
     } else if (!share) {
@@ -148,9 +156,11 @@ const within = (point: RealPoint, rect: Rect): boolean =>
 /** The same polygon without the points that lie nearer than `least` to the one kept before: nobody sees them at this scale. */
 export function thinned(points: readonly RealPoint[], least: number): RealPoint[] {
   const kept: RealPoint[] = [];
+  let last: RealPoint | undefined;
   for (const point of points) {
-    const last = kept.at(-1);
-    if (!last || Math.hypot(point.x - last.x, point.y - last.y) >= least) kept.push(point);
+    if (last && (point.x - last.x) ** 2 + (point.y - last.y) ** 2 < least ** 2) continue;
+    kept.push(point);
+    last = point;
   }
   return kept.length < 3 ? [...points] : kept;
 }

@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { signal } from "./signal.ts";
 import type { BlankFault } from "../blanks/fault.ts";
 import type { ComposeDocument } from "../../show/index.ts";
 import type { BlankName } from "../../words/page.ts";
@@ -36,7 +36,7 @@ export const pointed = signal<string | null>(null);
 export const putAside = signal(0);
 
 export function clearDrafts(): void {
-  putAside.value = putAside.peek() + 1;
+  putAside.value = putAside.value + 1;
   draft.value = null;
   unread.value = new Map();
   lit.value = null;

@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { signal } from "./signal.ts";
 
 /** Where in the page one is. The address says it, so that back, forward and a copied address work. */
 export type Place =

@@ -1,4 +1,4 @@
-import { computed, signal } from "@preact/signals";
+import { following, signal } from "./signal.ts";
 import type { PracticeDocument } from "../../show/index.ts";
 import { apply, type Change, inverse, type KeptShow, type KeptWork } from "./change.ts";
 import { newId, now } from "./chance.ts";
@@ -43,9 +43,9 @@ export const trouble = signal<Trouble | null>(null);
 export const told = signal("");
 
 const EMPTY: PracticeDocument = {};
-export const show = computed<KeptShow | null>(() => held.value?.show ?? null);
-export const practice = computed<PracticeDocument>(() => show.value?.practice ?? EMPTY);
-export const language = computed(() => practice.value.language ?? "en-US");
+export const show = following<KeptShow | null>(() => held.value?.show ?? null);
+export const practice = following<PracticeDocument>(() => show.value?.practice ?? EMPTY);
+export const language = following(() => practice.value.language ?? "en-US");
 
 let store: Store | null = null;
 

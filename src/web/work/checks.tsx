@@ -4,10 +4,10 @@ import { sayCheck } from "../../words/index.ts";
 import { figureInSentence } from "../blanks/set-length.ts";
 import { LEVEL_WORDS, PAGE } from "../../words/page.ts";
 import { language } from "../state/session.ts";
-import { later } from "../later.tsx";
+import { following } from "../later.tsx";
 import type { Way } from "./ways.ts";
 
-const Ways = later(async () => (await import("./ways-out.tsx")).Ways);
+const Ways = following(({ Ways: it }) => it);
 
 interface Props {
   readonly document: ComposeDocument;

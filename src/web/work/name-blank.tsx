@@ -1,9 +1,9 @@
 import { useState } from "preact/hooks";
 import { PAGE, subtitle } from "../../words/page.ts";
-import { later } from "../later.tsx";
+import { whenOpened } from "../later.tsx";
 import type { KeptWork } from "../state/change.ts";
 
-const NameDialog = later(async () => (await import("./name-dialog.tsx")).NameDialog);
+const NameDialog = whenOpened(({ NameDialog: it }) => it);
 
 /** Who made it, how and when, under the title; it opens what is written on the work's label. */
 export function NameBlank({ work }: { readonly work: KeptWork }) {

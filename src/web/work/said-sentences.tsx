@@ -8,7 +8,7 @@ import {
   PAGE,
 } from "../../words/page.ts";
 import { Sentence } from "../blanks/sentence.tsx";
-import { later } from "../later.tsx";
+import { whenOpened } from "../later.tsx";
 import type { KeptWork } from "../state/change.ts";
 import { openDialog } from "../state/draft.ts";
 import { language } from "../state/session.ts";
@@ -16,8 +16,8 @@ import { Fault, WorkBlank } from "./blank.tsx";
 import { BoardBlank } from "./board-blank.tsx";
 import { OuterBlank } from "./outer-blank.tsx";
 
-const OuterDialog = later(async () => (await import("./outer-dialog.tsx")).OuterDialog);
-const BoardDialog = later(async () => (await import("./board-dialog.tsx")).BoardDialog);
+const OuterDialog = whenOpened(({ OuterDialog: it }) => it);
+const BoardDialog = whenOpened(({ BoardDialog: it }) => it);
 
 const close = (): void => {
   openDialog.value = null;

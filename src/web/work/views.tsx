@@ -3,7 +3,7 @@ import type { Composition } from "../../assembly/index.ts";
 import { backView, fitScale, frontView } from "../../drawings/index.ts";
 import { type Length, printLength } from "../../lengths/index.ts";
 import { BACK_WORDS, DRAWN, PAGE } from "../../words/page.ts";
-import { later } from "../later.tsx";
+import { following } from "../later.tsx";
 import { Drawn } from "../drawing/marks.tsx";
 import { partsOf } from "../drawing/parts.ts";
 import { fromPx, px } from "../drawing/pixels.ts";
@@ -13,7 +13,7 @@ import type { GripEdit } from "./grip-edits.ts";
 import { Section } from "./section.tsx";
 
 // Every drag can be typed instead: the grips come while one reads the sentence.
-const Grips = later(async () => (await import("./grips.tsx")).Grips);
+const Grips = following(({ Grips: it }) => it);
 
 /** The tallest that front and back may stand, so that the section below them is still in sight. */
 const TALLEST = 440;

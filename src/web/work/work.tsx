@@ -11,7 +11,8 @@ import {
   workOfShow,
   workRemoved,
 } from "../../words/page.ts";
-import { later } from "../later.tsx";
+import { following } from "../later.tsx";
+import { printBenchSheet } from "../papers.ts";
 import { saidLength } from "../blanks/set-length.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import type { KeptShow, KeptWork } from "../state/change.ts";
@@ -27,12 +28,8 @@ import { SaidSentences } from "./said-sentences.tsx";
 import { Views } from "./views.tsx";
 import type { Way } from "./ways.ts";
 
-async function printBenchSheet(show: KeptShow, work: number): Promise<void> {
-  await (await import("../papers.ts")).printBenchSheet(show, work);
-}
-
 // Below the drawing: it comes while one reads the sentence.
-const Reckoning = later(async () => (await import("./reckoning.tsx")).Reckoning);
+const Reckoning = following(({ Reckoning: it }) => it);
 
 /** One work: said, seen, reckoned and checked, in that order. */
 export function Work({ show, work }: { readonly show: KeptShow; readonly work: KeptWork }) {

@@ -1,4 +1,4 @@
-import { signal } from "@preact/signals";
+import { signal } from "../state/signal.ts";
 import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import { type Composition } from "../../assembly/index.ts";
 import { packageView } from "../../drawings/index.ts";

@@ -1,11 +1,12 @@
 import { useEffect, useRef } from "preact/hooks";
-import { signal } from "@preact/signals";
+import { signal } from "../state/signal.ts";
 import type { Level } from "../../assembly/index.ts";
 import { printExact } from "../../lengths/index.ts";
 import { practiceFor } from "../../show/index.ts";
 import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
 import { bringInList } from "../bring-in.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
+import { whenOpened } from "../later.tsx";
 import { making, printPacket, saveCopy } from "../papers.ts";
 import { newId } from "../state/chance.ts";
 import type { KeptShow, KeptWork } from "../state/change.ts";
@@ -13,8 +14,9 @@ import { type Made, madeOf } from "../state/made.ts";
 import { addressOf, goTo, lastOpened } from "../state/route.ts";
 import { make, practice, told } from "../state/session.ts";
 import { UndoActs } from "../undo-acts.tsx";
-import { List } from "./list.tsx";
 import { Table } from "./table.tsx";
+
+const List = whenOpened(({ List: it }) => it);
 
 const shown = signal<"table" | "list">("table");
 

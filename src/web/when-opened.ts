@@ -1,0 +1,6 @@
+/** What an act or a trouble brings up, in one file: it comes when it is wanted, or in a quiet moment before. */
+export { Strip } from "./strip.tsx";
+export { BoardDialog } from "./work/board-dialog.tsx";
+export { NameDialog } from "./work/name-dialog.tsx";
+export { OuterDialog } from "./work/outer-dialog.tsx";
+export { List } from "./works/list.tsx";
