@@ -1,6 +1,7 @@
 import { inch, type Length, ticks, ZERO } from "../../src/lengths/index.ts";
-import type { CuttingJob, PieceWanted } from "../../src/plans/index.ts";
+import type { CuttingJob, PieceWanted, StockSheet } from "../../src/plans/index.ts";
 import { Chance } from "../../tests/reference/chance.ts";
+import { plainJob } from "./classes.ts";
 
 // Mat sizes as they are asked for, with how often: common practice, no source.
 const OUTER: readonly (readonly [width: number, height: number, often: number])[] = [
@@ -14,50 +15,56 @@ const OUTER: readonly (readonly [width: number, height: number, often: number])[
   [22, 28, 1],
 ];
 
-const stock = (width: number, height: number, cost: number, copies: number | null) => ({
+/** Offcuts in the rack. */
+const OFFCUTS = 8;
+
+const stock = (width: Length, height: Length, cost: number, more: Partial<StockSheet>): StockSheet => ({
   name: `${width} x ${height}`,
-  width: inch(width),
-  height: inch(height),
+  width,
+  height,
   cost,
-  copies,
+  copies: null,
   trim: ZERO,
+  ...more,
 });
 
-/** A show of so many works: standard sizes and, one in three, a size of its own to the eighth of an inch. */
+/**
+ * A show of so many works, to the sixteenth of an inch, prices in cents: standard sizes and, one in
+ * four, a size of its own that comes again a few times; a rack of offcuts; half an inch of trim off
+ * bought sheets where the seed is even; windows of which 1/8 in a side is squared off.
+ */
 export function showJob(works: number, seed: number, dropOuts: boolean): CuttingJob {
   const chance = new Chance(seed);
-  const pick = OUTER.flatMap(([width, height, often]) =>
-    Array.from({ length: often }, () => [width, height] as const),
+  const standard = OUTER.flatMap(([width, height, often]) =>
+    Array.from({ length: often }, (): readonly [Length, Length] => [inch(width), inch(height)]),
   );
-  const eighths = (from: number, to: number): Length =>
-    inch(Math.floor((from + chance.next() * (to - from)) * 8), 8);
+  const sixteenths = (least: number, most: number): Length => inch(chance.whole(16 * least, 16 * most), 16);
+  const own = Array.from({ length: Math.ceil(works / 20) }, (): readonly [Length, Length] => [
+    sixteenths(7, 21),
+    sixteenths(9, 27),
+  ]);
   const pieces = new Map<string, PieceWanted>();
   for (let work = 0; work < works; work++) {
-    const [w, h] = pick[chance.whole(0, pick.length - 1)] ?? [16, 20];
-    const own = chance.happens(0.33);
-    const [width, height] = own ? [eighths(7, 21), eighths(9, 27)] : [inch(w), inch(h)];
-    const border = inch(chance.whole(16, 27), 8);
+    const sizes = chance.happens(0.25) ? own : standard;
+    const [width, height] = sizes[chance.whole(0, sizes.length - 1)] ?? [inch(16), inch(20)];
+    const border = inch(chance.whole(8, 13), 4);
     const inner = (side: Length): Length => ticks(side - 2 * border - inch(1, 4));
     const holds = inner(width) > inch(3) && inner(height) > inch(3);
     const window = holds ? { width: inner(width), height: inner(height) } : null;
-    const key = `${width} ${height} ${window?.width} ${window?.height}`;
-    const known = pieces.get(key);
-    pieces.set(key, {
-      name: `work ${work + 1}`,
-      width,
-      height,
-      window,
-      turns: true,
-      count: (known?.count ?? 0) + 1,
-    });
+    const key = `${width} ${height} ${window?.width}`;
+    const count = (pieces.get(key)?.count ?? 0) + 1;
+    pieces.set(key, { name: `work ${work + 1}`, width, height, window, turns: true, count });
   }
+  const trim = seed % 2 === 0 ? inch(1, 2) : ZERO;
+  const offcuts = Array.from({ length: OFFCUTS }, () => {
+    const [width, height] = [inch(chance.whole(12, 50), 2), inch(chance.whole(18, 70), 2)];
+    return stock(width, height, 0, { copies: 1 });
+  });
   return {
     sheets: [
-      stock(32, 40, 11.5, null),
-      stock(40, 60, 26.5, null),
-      stock(13, 33, 0, 1),
-      stock(20, 24, 0, 1),
-      stock(16, 30, 0, 1),
+      stock(inch(32), inch(40), 1150, { trim }),
+      stock(inch(40), inch(60), 2650, { trim }),
+      ...offcuts,
     ],
     pieces: [...pieces.values()],
     dropOuts,
@@ -68,29 +75,44 @@ export function showJob(works: number, seed: number, dropOuts: boolean): Cutting
   };
 }
 
-/** Pieces of many sizes, in whole ticks, on one sheet of 1000 by 1000. */
+const wanted = (width: number, height: number, count: number, index: number): PieceWanted => ({
+  name: `size ${index + 1}`,
+  width: ticks(width),
+  height: ticks(height),
+  count,
+  window: null,
+  turns: true,
+});
+
+/**
+ * Sides from a quarter to three quarters of the sheet's, each piece 1 to 100 times, out of three
+ * sheets that cost as much as their area (after Cintra, Miyazawa, Wakabayashi and Xavier, European
+ * Journal of Operational Research 191, 2008).
+ */
+export function severalSizes(sizes: number, seed: number): CuttingJob {
+  const chance = new Chance(seed);
+  const side = (): number => chance.whole(62, 187);
+  return plainJob(
+    [
+      { width: 250, height: 250, cost: 62500 },
+      { width: 275, height: 225, cost: 61875 },
+      { width: 300, height: 200, cost: 60000 },
+    ],
+    Array.from({ length: sizes }, (_, index) => wanted(side(), side(), chance.whole(1, 100), index)),
+  );
+}
+
+/** Pieces of many sizes on one sheet of 1000 by 1000. */
 export function manySizes(pieces: number, sizes: number, seed: number): CuttingJob {
   const chance = new Chance(seed);
-  const side = (): Length => ticks(chance.whole(60, 500));
-  const kinds = Array.from({ length: sizes }, (_, index) => ({
-    name: `size ${index + 1}`,
-    width: side(),
-    height: side(),
-    count: 0,
-    window: null,
-    turns: true,
-  }));
+  const counts = new Int32Array(sizes);
   for (let piece = 0; piece < pieces; piece++) {
-    const kind = kinds[piece < sizes ? piece : chance.whole(0, sizes - 1)];
-    if (kind !== undefined) kind.count++;
+    const size = piece < sizes ? piece : chance.whole(0, sizes - 1);
+    counts[size] = (counts[size] ?? 0) + 1;
   }
-  return {
-    sheets: [{ name: "sheet", width: ticks(1000), height: ticks(1000), cost: 1, copies: null, trim: ZERO }],
-    pieces: kinds,
-    dropOuts: false,
-    kerf: ZERO,
-    least: null,
-    longestCut: null,
-    tight: ZERO,
-  };
+  const side = (): number => chance.whole(60, 500);
+  return plainJob(
+    [{ width: 1000, height: 1000, cost: 1 }],
+    Array.from(counts, (count, index) => wanted(side(), side(), count, index)),
+  );
 }
