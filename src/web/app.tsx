@@ -3,11 +3,13 @@ import { PAGE } from "../words/page.ts";
 import { First } from "./first/first.tsx";
 import { whenOpened } from "./later.tsx";
 import { addressOf, place } from "./state/route.ts";
+import { leftOut } from "./state/draft.ts";
 import { language, show, trouble } from "./state/session.ts";
 import { TitleBlock } from "./title-block.tsx";
 import { Work } from "./work/work.tsx";
 import { Works } from "./works/works.tsx";
 
+const LeftOut = whenOpened(({ LeftOut: it }) => it);
 const Strip = whenOpened(({ Strip: it }) => it);
 
 /** The frame of every place: head line, the place itself, the title block at the foot. */
@@ -48,6 +50,7 @@ export function App() {
         </nav>
       </header>
       {trouble.value !== null && <Strip />}
+      {leftOut.value.length > 0 && <LeftOut />}
       <main id="main" tabIndex={-1}>
         {first ? <First /> : work === undefined ? <Works show={open} /> : <Work show={open} work={work} />}
       </main>

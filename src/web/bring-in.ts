@@ -1,14 +1,14 @@
 import type { Unit } from "../lengths/index.ts";
-import type { ShowDocument } from "../show/index.ts";
-import { FILES, FIRST, listBrought, PAPERS } from "../words/page.ts";
-import { asKept, withIds } from "./state/kept-show.ts";
+import { capital, FILES, FIRST, listBrought, PAPERS } from "../words/page.ts";
+import { asKept, newShow, withIds } from "./state/kept-show.ts";
 import type { KeptShow } from "./state/change.ts";
 import { newId } from "./state/chance.ts";
+import { leftOut } from "./state/draft.ts";
 import { make, openNew, practice, show as openShow, told } from "./state/session.ts";
 import { goTo } from "./state/route.ts";
 
 /** Opens the example show, which the server gives out. */
-export async function openExample(): Promise<void> {
+async function openExample(): Promise<void> {
   try {
     const answer = await fetch("./api/example");
     if (!answer.ok) {
@@ -24,7 +24,7 @@ export async function openExample(): Promise<void> {
 }
 
 /** Opens a show from a file that was saved from here. */
-export async function openCopy(file: File): Promise<void> {
+async function openCopy(file: File): Promise<void> {
   const text = await file.text();
   // Only who opens a file from elsewhere loads what reads every field of it.
   const { readShow } = await import("./state/read-show.ts");
@@ -47,12 +47,13 @@ function openOr(show: KeptShow | null): void {
 }
 
 /** Works of a list, into the open show or into a new one that is named after the file. */
-export async function bringInList(file: File): Promise<void> {
+async function bringInList(file: File): Promise<void> {
   // Only who brings in a list loads what reads one.
-  const { listToWorks, readTable } = await import("../show/lists/index.ts");
+  const { listToWorks, readTable, sayListProblem } = await import("./lists.ts");
   const table = await readTable(new Uint8Array(await file.arrayBuffer()), file.name);
   if (!table.ok) {
     told.value = FILES.noList;
+    leftOut.value = [capital(sayListProblem(table.problem))];
     return;
   }
   const unit: Unit = practice.value.unit ?? "in";
@@ -69,12 +70,8 @@ export async function bringInList(file: File): Promise<void> {
   }
   if (works.length > 0) goTo({ at: "works" });
   told.value = listBrought(works.length, problems.length);
+  leftOut.value = problems.map((problem) => `${capital(sayListProblem(problem))}.`);
 }
 
-export const newShow = (name: string, unit: Unit, works: ShowDocument["works"]): ShowDocument => ({
-  format: "margent-show",
-  version: 1,
-  name,
-  practice: { unit },
-  works,
-});
+/** The three ways in which works come in. */
+export const BRING_IN = { list: bringInList, copy: openCopy, example: openExample } as const;

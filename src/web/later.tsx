@@ -26,6 +26,13 @@ function file<Code>(load: () => Promise<Code>) {
 export const following = file(() => import("./following.ts"));
 export const whenOpened = file(() => import("./when-opened.ts"));
 
+type BringIn = typeof import("./when-opened.ts").BRING_IN;
+
+/** Brings works in by one of the ways there are. */
+export function bringIn(by: (from: BringIn) => Promise<void>): void {
+  void import("./when-opened.ts").then(async ({ BRING_IN }) => by(BRING_IN));
+}
+
 /** Fetches in a quiet moment what has not been wanted yet: the page goes on when the server does not. */
 export function fetchTheRest(): void {
   const quiet =

@@ -1,7 +1,8 @@
-import { PAGE, TROUBLES } from "../words/page.ts";
+import { fieldProblem, PAGE, TROUBLES } from "../words/page.ts";
+import { save } from "./papers.ts";
 import { clearDrafts } from "./state/draft.ts";
 import { firstDifference } from "./state/difference.ts";
-import { keepMine, takeTheirs, type Trouble, trouble } from "./state/session.ts";
+import { keepMine, recordOf, takeTheirs, type Trouble, trouble } from "./state/session.ts";
 
 /** What stands between this window and what is kept: under the head, once, quiet; both sides shown, nothing merged by itself. */
 export function Strip() {
@@ -21,8 +22,18 @@ export function Strip() {
           </button>
         </>
       )}
+      {(now.kind === "unread" || now.kind === "damaged") && (
+        <button type="button" onClick={() => saveRecord(now.id)}>
+          {PAGE.saveRecord}
+        </button>
+      )}
     </div>
   );
+}
+
+/** What cannot be opened is not lost: its text, as it lies in the store, as a file. */
+function saveRecord(id: string): void {
+  save(new Blob([recordOf(id) ?? ""], { type: "application/json" }), "kept-by-this-browser.json");
 }
 
 function settle(how: () => void): void {
@@ -36,6 +47,10 @@ function says(now: Trouble) {
       return TROUBLES.refused;
     case "unread":
       return TROUBLES.unread(now.found);
+    case "damaged": {
+      const { problem } = now;
+      return TROUBLES.damaged(problem && fieldProblem(problem.field, problem.found, problem.wanted));
+    }
     case "word": {
       if (now.theirs === undefined) return TROUBLES.gone;
       const { mine } = now;

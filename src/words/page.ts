@@ -1,4 +1,5 @@
 export * from "./page/blanks.ts";
+export * from "./page/capital.ts";
 export * from "./page/dialogs.ts";
 export * from "./page/files.ts";
 export * from "./page/first.ts";

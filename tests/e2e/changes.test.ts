@@ -105,7 +105,7 @@ describe("a change", () => {
 });
 
 describe("what is kept", () => {
-  const first: Held = { id: "a", stamp: "1", line: [], at: "2026-11-25T09:00:00Z", show: SHOW };
+  const first: Held = { id: "a", stamp: "1", line: [], at: "2026-11-25T09:00:00Z", show: SHOW, whole: true };
 
   test("[PG17] a write from a state that has been overtaken is refused with the newer one, and written over only when asked", () => {
     const browser = store();

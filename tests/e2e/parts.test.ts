@@ -7,6 +7,7 @@ import { type ComposeDocument, readDesign } from "../../src/show/index.ts";
 import { rungsOf, snapped, stepped, strideLength } from "../../src/web/blanks/step.ts";
 import { documentOf } from "../../src/web/work/document-of.ts";
 import { fieldOf } from "../../src/web/work/fields.ts";
+import { gripEdits } from "../../src/web/work/grip-edits.ts";
 import { waysOf } from "../../src/web/work/ways.ts";
 import {
   type BlankName,
@@ -198,5 +199,27 @@ describe("a drawing", () => {
     const lines = union("LineKind").filter((line) => !["thin", "hatch", "rule-thin"].includes(line));
     expect(lines.length).toBeGreaterThan(5);
     for (const line of lines) expect(style, line).toMatch(new RegExp(`\\.line-${line}[,\\s]`));
+  });
+});
+
+describe("an edge that can be dragged", () => {
+  test("[PG8] where borders are named, either side of the window writes the one figure of both", () => {
+    const document: ComposeDocument = {
+      unit: "in",
+      print: { width: "11", height: "14" },
+      outer: { borders: { head: "2", side: "2", foot: "3" } },
+    };
+    const read = readDesign(document);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const before = compose(read.value);
+    const edits = gripEdits(before);
+    expect(edits.map(({ key }) => key)).toEqual(["head", "foot", "right", "left"]);
+    for (const edit of edits.filter(({ slides }) => slides === "x")) {
+      const written = readDesign(edit.write(document, inch(5, 2), false));
+      if (!written.ok) throw new Error(JSON.stringify(written.problems));
+      const after = compose(written.value);
+      expect(after.mats[0]?.borders).toMatchObject({ left: inch(5, 2), right: inch(5, 2), head: inch(2) });
+      expect(after.mats[0]?.back).toEqual(before.mats[0]?.back);
+    }
   });
 });

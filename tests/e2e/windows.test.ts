@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { browserPath, titled } from "./browser.ts";
 import { blank, dimension, type House, openHouse, openWork, plain, told } from "./house.ts";
@@ -127,6 +128,40 @@ describe.skipIf(browserPath === null)(titled("what is kept, and two windows on i
       localStorage.getItem(`margent.show.${localStorage.getItem("margent.open")}`),
     );
     expect(after).toBe(before);
+    await page.context().close();
+  });
+
+  test("[PG19] a record with a wrong field is not opened: the field is named, and its text can be saved", async () => {
+    const page = await house.visit();
+    await openWork(page, "Ferry Slip at Ebb");
+    const damaged = await page.evaluate(() => {
+      const key = `margent.show.${localStorage.getItem("margent.open")}`;
+      const record = JSON.parse(localStorage.getItem(key) ?? "");
+      record.show.works[2].design.mats = 5;
+      localStorage.setItem(key, JSON.stringify(record));
+      return localStorage.getItem(key);
+    });
+    await page.reload();
+    await page.waitForSelector(".strip");
+    const said = await page.locator(".strip").innerText();
+    expect(said).toContain("it is damaged");
+    expect(said).toContain("works.2.design.mats: “5” stands where");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save its text as a file" }).click(),
+    ]);
+    expect(readFileSync(await download.path(), "utf8")).toBe(damaged);
+
+    // A record that somebody has changed and that is whole is read, and opens.
+    await page.evaluate(() => {
+      const key = `margent.show.${localStorage.getItem("margent.open")}`;
+      const record = JSON.parse(localStorage.getItem(key) ?? "");
+      delete record.show.works[2].design.mats;
+      localStorage.setItem(key, JSON.stringify(record));
+    });
+    await page.reload();
+    await page.waitForSelector(".brief");
+    expect(await page.locator(".strip").count()).toBe(0);
     await page.context().close();
   });
 

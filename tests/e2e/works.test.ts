@@ -95,6 +95,24 @@ describe.skipIf(browserPath === null)(titled("a show, from its first print on"),
     await page.context().close();
   });
 
+  test("[PG22] a thumb moves a work by its two acts, and the act keeps the focus", async () => {
+    const page = await house.visit({ viewport: { width: 360, height: 740 }, hasTouch: true });
+    await page.getByRole("button", { name: "Open the example show" }).tap();
+    await page.waitForSelector(".laid li");
+    const before = await titles(page);
+    await page.getByRole("button", { name: "Move works one by one" }).tap();
+    const later = page.getByRole("button", { name: `${before[0]}: one place later` });
+    const box = await later.boundingBox();
+    expect(box?.height).toBeGreaterThanOrEqual(44);
+    await later.tap();
+    await expect.poll(async () => (await titles(page)).slice(0, 2)).toEqual([before[1], before[0]]);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.getAttribute("aria-label")))
+      .toBe(`${before[0]}: one place later`);
+    expect(await told(page)).toContain("place 2 of 24");
+    await page.context().close();
+  });
+
   test("[PG23] the list sorts by every column and leaves the wall's order alone", async () => {
     const page = await example();
     await page.getByText("As a list").click();
@@ -131,7 +149,7 @@ describe.skipIf(browserPath === null)(titled("a show, from its first print on"),
     await page.context().close();
   });
 
-  test("[PG25] a list is brought in; what cannot be read is counted and the rest goes on", async () => {
+  test("[PG25] a list is brought in; what cannot be read is counted and named, and the rest goes on", async () => {
     const page = await house.visit();
     const [chooser] = await Promise.all([
       page.waitForEvent("filechooser"),
@@ -147,6 +165,12 @@ describe.skipIf(browserPath === null)(titled("a show, from its first print on"),
     await page.waitForSelector(".laid li");
     expect(await titles(page)).toEqual(["One", "Three"]);
     expect(await told(page)).toBe("Two works brought in; one cell could not be read.");
+    const dialog = page.getByRole("dialog", { name: "What could not be read" });
+    const named = await dialog.locator("li").allInnerTexts();
+    expect(named).toHaveLength(1);
+    expect(named[0]).toMatch(/^Row 3, sheet height: found eleven; wanted: a length/);
+    await page.keyboard.press("Escape");
+    expect(await page.getByRole("dialog").count()).toBe(0);
     await page.context().close();
   });
 

@@ -31,11 +31,11 @@ import { Exactly } from "../blanks/figure.tsx";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
-import { bringInList, newShow, openCopy, openExample } from "../bring-in.ts";
+import { bringIn } from "../later.tsx";
 import { browserStore } from "../browser-store.ts";
 import { FileAct, LIST_FILES, SHOW_FILES } from "../file-act.tsx";
 import { keptShows } from "../state/keeping.ts";
-import { withIds } from "../state/kept-show.ts";
+import { newShow, withIds } from "../state/kept-show.ts";
 import { goTo } from "../state/route.ts";
 import { language, openKept, openNew } from "../state/session.ts";
 import { SheetDrawing } from "./sheet-drawing.tsx";
@@ -180,15 +180,23 @@ export function First() {
         </button>
         <ul class="ways">
           <li>
-            <FileAct words={PAGE.bringList} accept={LIST_FILES} take={(file) => void bringInList(file)} />
+            <FileAct
+              words={PAGE.bringList}
+              accept={LIST_FILES}
+              take={(file) => bringIn((from) => from.list(file))}
+            />
             <span>{FIRST.list}</span>
           </li>
           <li>
-            <FileAct words={PAGE.openCopy} accept={SHOW_FILES} take={(file) => void openCopy(file)} />
+            <FileAct
+              words={PAGE.openCopy}
+              accept={SHOW_FILES}
+              take={(file) => bringIn((from) => from.copy(file))}
+            />
             <span>{FIRST.copy}</span>
           </li>
           <li>
-            <button type="button" onClick={() => void openExample()}>
+            <button type="button" onClick={() => bringIn((from) => from.example())}>
               {PAGE.openExample}
             </button>
             <span>{FIRST.example}</span>

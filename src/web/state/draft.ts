@@ -54,3 +54,6 @@ export const openDialog = signal<BlankName | null>(null);
 
 /** Which view a phone shows. */
 export const chosenView = signal<"front" | "back" | "section">("front");
+
+/** What of the list that was brought in last could not be read, a sentence each. */
+export const leftOut = signal<readonly string[]>([]);

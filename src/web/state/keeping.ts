@@ -14,6 +14,8 @@ export interface Held {
   /** When it was kept, ISO 8601. */
   readonly at: string;
   readonly show: KeptShow;
+  /** Whether it is, letter by letter, what the page wrote, which was read field by field when it first came in. */
+  readonly whole: boolean;
 }
 
 /** What the store must be able to do: the browser's `localStorage`, or a stand-in. */
@@ -56,7 +58,15 @@ export function parseHeld(id: string, text: string | null): Found {
     return { kind: "unread", found: "a record without its stamp" };
   }
   if (show === null) return { kind: "unread", found: "a record without its show" };
-  return { kind: "held", held: { id, stamp, at, line: line.map(String), show } };
+  const whole = Reflect.get(record, "sum") === sumOf(JSON.stringify(Reflect.get(record, "show")));
+  return { kind: "held", held: { id, stamp, at, line: line.map(String), show, whole } };
+}
+
+/** FNV-1a over a text (Fowler, Noll and Vo; 32 bits): it tells what was written from what somebody changed or cut off. */
+function sumOf(text: string): number {
+  let sum = 0x811c9dc5;
+  for (let at = 0; at < text.length; at++) sum = Math.imul(sum ^ text.charCodeAt(at), 0x01000193);
+  return sum >>> 0;
 }
 
 export type Written =
@@ -72,7 +82,8 @@ export function writeHeld(store: Store, from: Held, show: KeptShow, stamp: strin
   if (found.kind === "held" && found.held.stamp !== from.stamp && !from.line.includes(found.held.stamp)) {
     return { kind: "newer", theirs: found.held };
   }
-  return put(store, { id: from.id, show, stamp, at, line: [from.stamp, ...from.line].slice(0, REMEMBERED) });
+  const line = [from.stamp, ...from.line].slice(0, REMEMBERED);
+  return put(store, { id: from.id, show, stamp, at, line, whole: true });
 }
 
 /** Keeps `mine` as the successor of both itself and `theirs`. */
@@ -85,7 +96,14 @@ export function writeOver(
   at: string,
 ): Written {
   const line = [theirs.stamp, mine.stamp, ...mine.line, ...theirs.line];
-  return put(store, { id: mine.id, show, stamp, at, line: [...new Set(line)].slice(0, REMEMBERED) });
+  return put(store, {
+    id: mine.id,
+    show,
+    stamp,
+    at,
+    line: [...new Set(line)].slice(0, REMEMBERED),
+    whole: true,
+  });
 }
 
 /** A show's first record, and the show that opens next time. */
@@ -98,7 +116,10 @@ export function writeNew(store: Store, held: Held): Written {
 function put(store: Store, held: Held): Written {
   const { stamp, line, at, show } = held;
   try {
-    store.setItem(keyOf(held.id), JSON.stringify({ format: FORMAT, stamp, line, at, show }));
+    store.setItem(
+      keyOf(held.id),
+      JSON.stringify({ format: FORMAT, stamp, line, at, sum: sumOf(JSON.stringify(show)), show }),
+    );
   } catch (fault) {
     // A full or forbidden store throws; the caller says so and the change stays on the screen.
     if (fault instanceof DOMException) return { kind: "refused" };

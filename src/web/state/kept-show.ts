@@ -1,3 +1,4 @@
+import type { Unit } from "../../lengths/index.ts";
 import type { ShowDocument } from "../../show/index.ts";
 import { newId } from "./chance.ts";
 import type { KeptShow } from "./change.ts";
@@ -31,3 +32,12 @@ export function withIds(show: ShowDocument, id: () => string = newId): KeptShow 
     }),
   };
 }
+
+/** A show that begins here. */
+export const newShow = (name: string, unit: Unit, works: ShowDocument["works"]): ShowDocument => ({
+  format: "margent-show",
+  version: 1,
+  name,
+  practice: { unit },
+  works,
+});

@@ -1,5 +1,5 @@
 import { following, signal } from "./signal.ts";
-import type { PracticeDocument } from "../../show/index.ts";
+import type { PracticeDocument, Problem } from "../../show/index.ts";
 import { apply, type Change, inverse, type KeptShow, type KeptWork } from "./change.ts";
 import { newId, now } from "./chance.ts";
 import {
@@ -35,7 +35,9 @@ export type Trouble =
   | { readonly kind: "word"; readonly mine: Change; readonly theirs: unknown }
   | { readonly kind: "show"; readonly mine: KeptShow; readonly theirs: Held }
   | { readonly kind: "refused" }
-  | { readonly kind: "unread"; readonly id: string; readonly found: string };
+  | { readonly kind: "unread"; readonly id: string; readonly found: string }
+  /** There is a record of this version, and one of its fields is not what it has to be. */
+  | { readonly kind: "damaged"; readonly id: string; readonly problem: Problem | undefined };
 
 export const trouble = signal<Trouble | null>(null);
 
@@ -55,13 +57,29 @@ export function begin(browser: Store | null): void {
   const id = store === null ? null : openId(store);
   if (store !== null && id !== null) {
     const found = readHeld(store, id);
-    if (found.kind === "held") held.value = found.held;
+    if (found.kind === "held") take(found.held, (kept) => (held.value = kept));
     else if (found.kind === "unread") trouble.value = { kind: "unread", id, found: found.found };
   }
   addEventListener("storage", (event) => {
     if (held.value !== null && event.key === keyOf(held.value.id)) hear(event.newValue);
   });
 }
+
+/** Takes up a record: at once where it is as the page wrote it, else when every field of it has been read. */
+function take(found: Held, then: (kept: Held) => void): void {
+  if (found.whole) then(found);
+  else void readOver(found, then);
+}
+
+async function readOver(found: Held, then: (kept: Held) => void): Promise<void> {
+  const { readShow } = await import("./read-show.ts");
+  const read = readShow(found.show);
+  if (read.ok) then({ ...found, show: read.value, whole: true });
+  else trouble.value = { kind: "damaged", id: found.id, problem: read.problems[0] };
+}
+
+/** The text of a record as it lies in the store, for a person to save; null where none lies there. */
+export const recordOf = (id: string): string | null => store?.getItem(keyOf(id)) ?? null;
 
 /** A newer state of the open show, kept by another window. */
 function hear(text: string | null): void {
@@ -70,15 +88,18 @@ function hear(text: string | null): void {
   const found = parseHeld(mine.id, text);
   if (found.kind === "unread") trouble.value = { kind: "unread", id: mine.id, found: found.found };
   if (found.kind !== "held") return;
-  const theirs = found.held;
-  const stands = relation(mine, theirs);
-  if (stands === "later") held.value = theirs;
-  else if (stands === "apart") trouble.value = { kind: "show", mine: mine.show, theirs };
+  take(found.held, (theirs) => {
+    const newest = held.value;
+    if (newest?.id !== theirs.id) return;
+    const stands = relation(newest, theirs);
+    if (stands === "later") held.value = theirs;
+    else if (stands === "apart") trouble.value = { kind: "show", mine: newest.show, theirs };
+  });
 }
 
 /** Opens a show that is new to this browser. */
 export function openNew(newShow: KeptShow): void {
-  const fresh: Held = { id: newId(), stamp: newId(), line: [], at: now(), show: newShow };
+  const fresh: Held = { id: newId(), stamp: newId(), line: [], at: now(), show: newShow, whole: true };
   held.value = fresh;
   history.value = { done: [], undone: [] };
   trouble.value = null;
@@ -87,10 +108,12 @@ export function openNew(newShow: KeptShow): void {
 
 /** Opens a show that this browser keeps. */
 export function openKept(kept: Held): void {
-  held.value = kept;
-  history.value = { done: [], undone: [] };
   trouble.value = null;
-  if (store !== null) setOpen(store, kept.id);
+  take(kept, (read) => {
+    held.value = read;
+    history.value = { done: [], undone: [] };
+    if (store !== null) setOpen(store, read.id);
+  });
 }
 
 /** Makes a change, keeps it and puts it on the list. False where another window's word stands against it. */
@@ -135,7 +158,8 @@ function catchUp(): void {
   const mine = held.value;
   if (store === null || mine === null) return;
   const found = readHeld(store, mine.id);
-  if (found.kind === "held" && relation(mine, found.held) === "later") held.value = found.held;
+  if (found.kind === "held" && found.held.whole && relation(mine, found.held) === "later")
+    held.value = found.held;
 }
 
 function keep(next: KeptShow): void {
@@ -181,8 +205,10 @@ export function takeTheirs(): void {
   const stands = trouble.value;
   trouble.value = null;
   if (stands?.kind !== "show") return;
-  held.value = stands.theirs;
-  history.value = { done: [], undone: [] };
+  take(stands.theirs, (read) => {
+    held.value = read;
+    history.value = { done: [], undone: [] };
+  });
 }
 
 export const workOf = (id: string): KeptWork | undefined => show.value?.works.find((work) => work.id === id);

@@ -1,4 +1,4 @@
-import type { Composition } from "../../assembly/index.ts";
+import type { Composition, OuterRule } from "../../assembly/index.ts";
 import { grips } from "../../drawings/index.ts";
 import type { Point } from "../../geometry/index.ts";
 import {
@@ -74,6 +74,32 @@ function liftGrips(composition: Composition): GripEdit[] {
   });
 }
 
+/** Left and right are one figure: the board grows or shrinks round a window that stays as it is. */
+function sideGrips(composition: Composition, outer: Extract<OuterRule, { kind: "borders" }>): GripEdit[] {
+  const { design } = composition;
+  const spell = new Speller(design.ruler.unit);
+  return grips(composition).flatMap(({ side, at }): GripEdit[] =>
+    side === "head" || side === "foot"
+      ? []
+      : [
+          {
+            key: side,
+            blank: "borderSide",
+            at,
+            slides: "x",
+            way: side === "left" ? 1 : -1,
+            value: outer.borders.side,
+            least: ZERO,
+            most: larger(composition.outer.width, outer.borders.side),
+            write: (document, value) => ({
+              ...document,
+              outer: spell.outer({ ...outer, borders: { ...outer.borders, side: value } }),
+            }),
+          },
+        ],
+  );
+}
+
 function borderGrips(composition: Composition): GripEdit[] {
   const { design } = composition;
   const { outer } = design;
@@ -81,7 +107,7 @@ function borderGrips(composition: Composition): GripEdit[] {
   const spell = new Speller(design.ruler.unit);
   const { head, foot } = outer.borders;
   const both = (head + foot) as Length;
-  return upright(composition).map(({ side, at }) => {
+  const ends = upright(composition).map(({ side, at }): GripEdit => {
     const write: GripEdit["write"] = (document, value) => {
       const opposite = subtract(both, value);
       const borders = side === "head" ? { head: value, foot: opposite } : { head: opposite, foot: value };
@@ -101,6 +127,7 @@ function borderGrips(composition: Composition): GripEdit[] {
       write,
     };
   });
+  return [...ends, ...sideGrips(composition, outer)];
 }
 
 /** The head and foot edges of the window. */

@@ -1,7 +1,7 @@
 import type { Composition, MadeStep } from "../../assembly/index.ts";
 import { exactFigure, type Length, type Ruler, type Unit } from "../../lengths/index.ts";
 import { sayStepName } from "../../words/index.ts";
-import { madeSays, PAGE, roundedSays, sumParts } from "../../words/page.ts";
+import { capital, madeSays, PAGE, roundedSays, sumParts } from "../../words/page.ts";
 import { Exactly, OnRuler } from "../blanks/figure.tsx";
 import { language } from "../state/session.ts";
 
@@ -88,5 +88,3 @@ function SumText({ step, unit }: { readonly step: MadeStep; readonly unit: Unit 
 function Bare({ length, unit }: { readonly length: Length; readonly unit: Unit }) {
   return <Exactly length={length} inUnit={unit} unit={exactFigure(length, unit).unit !== unit} />;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -8,6 +8,7 @@ import {
   laidDown,
   LEVEL_WORDS,
   openWork,
+  ORDER,
   putBackSays,
   SCALE_BAR,
   TABLE_HINT,
@@ -25,6 +26,9 @@ import type { Laid } from "./works.tsx";
 
 /** A work that is taken up, and the place to which it has been carried. */
 const carrying = signal<{ readonly id: string; readonly from: number; readonly to: number } | null>(null);
+
+/** Whether each work stands with two acts that move it one place: for a thumb, a switch, a voice. */
+const ordering = signal(false);
 
 /** The largest side of the largest package, in pixels, on a wide page and on a narrow one. */
 const LARGEST = { wide: 140, narrow: 112 };
@@ -57,6 +61,16 @@ export function Table({ works }: { readonly works: readonly Laid[] }) {
       <div class="scale-line">
         <ScaleBar scale={scale} />
         <span id="table-hint">{TABLE_HINT}</span>
+        <button
+          type="button"
+          class="plain"
+          aria-pressed={ordering.value ? "true" : "false"}
+          onClick={() => {
+            ordering.value = !ordering.value;
+          }}
+        >
+          {ORDER.act}
+        </button>
       </div>
       <ol
         class="laid"
@@ -106,6 +120,7 @@ export function Table({ works }: { readonly works: readonly Laid[] }) {
                 if (drag.current?.moved === true) event.preventDefault();
               }}
             />
+            {ordering.value && <OrderActs work={laid.work} works={works} />}
           </li>
         ))}
       </ol>
@@ -142,6 +157,32 @@ function layDown(works: readonly Laid[]): void {
     });
   }
   told.value = laidDown(work.title, held.to + 1, works.length);
+}
+
+/** One place earlier, one place later; the act keeps the focus as the work moves. */
+function OrderActs({ work, works }: { readonly work: KeptWork; readonly works: readonly Laid[] }) {
+  const from = works.findIndex((laid) => laid.work.id === work.id);
+  return (
+    <span class="order">
+      {([-1, 1] as const).map((way) => (
+        <button
+          key={way}
+          id={`order${way}-${work.id}`}
+          type="button"
+          aria-label={`${work.title}: ${ORDER[way].long}`}
+          aria-disabled={works[from + way] === undefined ? "true" : undefined}
+          onClick={() => {
+            if (works[from + way] === undefined) return;
+            carrying.value = { id: work.id, from, to: from + way };
+            layDown(works);
+            requestAnimationFrame(() => document.getElementById(`order${way}-${work.id}`)?.focus());
+          }}
+        >
+          {ORDER[way].short}
+        </button>
+      ))}
+    </span>
+  );
 }
 
 function Package(props: {

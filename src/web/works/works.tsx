@@ -4,9 +4,8 @@ import type { Level } from "../../assembly/index.ts";
 import { printExact } from "../../lengths/index.ts";
 import { practiceFor } from "../../show/index.ts";
 import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
-import { bringInList } from "../bring-in.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
-import { whenOpened } from "../later.tsx";
+import { bringIn, whenOpened } from "../later.tsx";
 import { making, printPacket, saveCopy } from "../papers.ts";
 import { newId } from "../state/chance.ts";
 import type { KeptShow, KeptWork } from "../state/change.ts";
@@ -52,7 +51,11 @@ export function Works({ show }: { readonly show: KeptShow }) {
         <div class="acts">
           <UndoActs />
           <HowShown />
-          <FileAct words={PAGE.bringList} accept={LIST_FILES} take={(file) => void bringInList(file)} />
+          <FileAct
+            words={PAGE.bringList}
+            accept={LIST_FILES}
+            take={(file) => bringIn((from) => from.list(file))}
+          />
           <button
             type="button"
             aria-busy={making.value ? "true" : undefined}

@@ -28,3 +28,9 @@ export const NAME_DIALOG = {
   year: "Year",
   edition: "Number in its edition",
 } as const;
+
+export const LEFT_OUT = {
+  title: "What could not be read",
+  rest: "A row with a fault is left out whole; all others are brought in. Mend these in the list, and bring in the mended rows.",
+} as const;
+export const moreLeftOut = (count: number): string => `And ${count} more.`;

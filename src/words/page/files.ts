@@ -1,3 +1,4 @@
+import { capital } from "./capital.ts";
 import { wholeWords } from "../figures.ts";
 
 /** What is said of papers that are made and of files that come in. */
@@ -23,5 +24,3 @@ export const FILES = {
   notAShow: "This file is not a show that Margent has saved.",
   noList: "This list could not be read.",
 } as const;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { capital } from "./capital.ts";
 import type { Level } from "../../assembly/index.ts";
 import type { LengthFault } from "../../lengths/index.ts";
 import type { Wanted } from "../../show/problem.ts";
@@ -34,6 +35,7 @@ export const PAGE = {
   howShown: "How the works are shown",
   anotherShow: "Another show",
   saveCopy: "Save a copy",
+  saveRecord: "Save its text as a file",
   layOnTable: "Lay it on the table",
   openExample: "Open the example show",
   openCopy: "Open a saved copy",
@@ -151,5 +153,3 @@ export const GRIPS = {
   width: "Board width",
   height: "Board height",
 } as const;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { capital } from "./capital.ts";
 import type { Composition, Design, LiftRule, OuterRule, WindowRule } from "../../assembly/index.ts";
 import { figureOf, type Length, printExact } from "../../lengths/index.ts";
 import { articleOf, wholeWords } from "../figures.ts";
@@ -192,5 +193,3 @@ function printOther(length: Length, unit: "in" | "mm"): string {
   const back = unit === "in" ? value : value * 25.4;
   return `${Math.abs(back - millimetres) < 1e-7 ? "" : "≈ "}${value} ${unit === "in" ? "mm" : "in"}`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -6,6 +6,8 @@ export const TROUBLES = {
   show: "Two hands on one show. Another window kept it without knowing of your last change.",
   gone: "Another window has taken this work off the table.",
   refused: "Not kept: this browser keeps nothing more. Save a copy before you close the page.",
+  damaged: (problem: string | undefined): string =>
+    `The show kept in this browser was not opened, for it is damaged. ${problem ?? ""} It is left as it is.`,
   unread: (found: string): string =>
     `The show kept in this browser was not opened: it was written by another version (${found}). It is left as it is.`,
 } as const;

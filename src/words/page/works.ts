@@ -1,3 +1,4 @@
+import { capital } from "./capital.ts";
 import type { Level } from "../../assembly/index.ts";
 import { dateWords } from "../dates.ts";
 import { wholeWords } from "../figures.ts";
@@ -24,6 +25,13 @@ export function worksState(stops: number, warns: number, unread: number): string
 export const TABLE_HINT =
   "All at one scale, in the order of the wall. Take one up with the mouse or with Space to put it elsewhere.";
 
+/** Putting works in order without a mouse or keys. */
+export const ORDER = {
+  act: "Move works one by one",
+  [-1]: { short: "Earlier", long: "one place earlier" },
+  [1]: { short: "Later", long: "one place later" },
+} as const;
+
 /** The scale bar's own length. */
 export const SCALE_BAR = { in: "12\u00a0in", mm: "300\u00a0mm" } as const;
 
@@ -49,5 +57,3 @@ export const openWork = (title: string, size: string, level: Level | null): stri
 export const workMoved = (title: string, place: number): string => `${title} to place ${place}`;
 export const workAdded = (title: string): string => `added ${title}`;
 export const workRemoved = (title: string): string => `took off ${title}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
