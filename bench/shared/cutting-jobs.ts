@@ -15,6 +15,8 @@ const OUTER: readonly (readonly [width: number, height: number, often: number])[
   [22, 28, 1],
 ];
 
+/** Parts of an inch that sizes of their own are rounded to. */
+const GRADUATIONS = [2, 2, 4, 4, 8] as const;
 /** Offcuts in the rack. */
 const OFFCUTS = 8;
 
@@ -29,20 +31,21 @@ const stock = (width: Length, height: Length, cost: number, more: Partial<StockS
 });
 
 /**
- * A show of so many works, to the sixteenth of an inch, prices in cents: standard sizes and, one in
- * four, a size of its own that comes again a few times; a rack of offcuts; half an inch of trim off
- * bought sheets where the seed is even; windows of which 1/8 in a side is squared off.
+ * A show of so many works, prices in cents: standard sizes and, one in four, a size of its own to the
+ * half, quarter or eighth of an inch that comes again a few times; a rack of offcuts; half an inch of
+ * trim off bought sheets where the seed is even; windows of which 1/8 in a side is squared off.
  */
 export function showJob(works: number, seed: number, dropOuts: boolean): CuttingJob {
   const chance = new Chance(seed);
   const standard = OUTER.flatMap(([width, height, often]) =>
     Array.from({ length: often }, (): readonly [Length, Length] => [inch(width), inch(height)]),
   );
-  const sixteenths = (least: number, most: number): Length => inch(chance.whole(16 * least, 16 * most), 16);
-  const own = Array.from({ length: Math.ceil(works / 20) }, (): readonly [Length, Length] => [
-    sixteenths(7, 21),
-    sixteenths(9, 27),
-  ]);
+  const own = Array.from({ length: Math.ceil(works / 20) }, (): readonly [Length, Length] => {
+    const parts = chance.pick(GRADUATIONS);
+    const side = (least: number, most: number): Length =>
+      inch(chance.whole(parts * least, parts * most), parts);
+    return [side(7, 21), side(9, 27)];
+  });
   const pieces = new Map<string, PieceWanted>();
   for (let work = 0; work < works; work++) {
     const sizes = chance.happens(0.25) ? own : standard;
