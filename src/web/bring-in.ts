@@ -5,6 +5,7 @@ import type { KeptShow } from "./state/change.ts";
 import { newId } from "./state/chance.ts";
 import { leftOut } from "./state/draft.ts";
 import { make, openNew, practice, show as openShow, told } from "./state/session.ts";
+import { picturesKept } from "./pictures.ts";
 import { goTo } from "./state/route.ts";
 
 /** Opens the example show, which the server gives out. */
@@ -30,7 +31,7 @@ async function openCopy(file: File): Promise<void> {
   const { readShow } = await import("./state/read-show.ts");
   try {
     const read = readShow(JSON.parse(text));
-    openOr(read.ok ? read.value : null);
+    openOr(read.ok ? await picturesKept(read.value) : null);
   } catch (fault) {
     if (!(fault instanceof SyntaxError)) throw fault;
     told.value = FILES.notAShow;

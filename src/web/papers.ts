@@ -3,6 +3,7 @@ import type { ShowDocument } from "../show/index.ts";
 import { PAPERS, paperComing, paperHere, paperRefused } from "../words/page.ts";
 import type { KeptShow } from "./state/change.ts";
 import { now } from "./state/chance.ts";
+import { isKept } from "./state/pictures.ts";
 import { told } from "./state/session.ts";
 
 /** Whether a paper is being made; its act waits for it. */
@@ -77,8 +78,12 @@ export function save(file: Blob, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-export function saveCopy(show: KeptShow): void {
-  const json = JSON.stringify(documentOfShow(show), null, 2);
+/** A copy holds everything: pictures that this browser keeps are inside it. */
+export async function saveCopy(show: KeptShow): Promise<void> {
+  const whole = show.works.some(({ picture }) => isKept(picture))
+    ? await (await import("./when-opened.ts")).withPictures(show)
+    : show;
+  const json = JSON.stringify(documentOfShow(whole), null, 2);
   const name = fileName(show.name, "show.json");
   save(new Blob([json], { type: "application/json" }), name);
   told.value = paperHere(name);

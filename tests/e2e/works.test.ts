@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { unzipSync } from "fflate";
 import type { Page } from "playwright-core";
+import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { browserPath, titled } from "./browser.ts";
 import { blank, type House, openHouse, plain, told } from "./house.ts";
@@ -171,6 +172,53 @@ describe.skipIf(browserPath === null)(titled("a show, from its first print on"),
     expect(named[0]).toMatch(/^Row 3, sheet height: found eleven; wanted: a length/);
     await page.keyboard.press("Escape");
     expect(await page.getByRole("dialog").count()).toBe(0);
+    await page.context().close();
+  });
+
+  test("[PG40] a work is given its own picture, which is kept, taken back, and goes with a copy", async () => {
+    const page = await house.visit();
+    await page.getByRole("button", { name: "Lay it on the table" }).click();
+    await page.locator(".name-blank").click();
+    const give = async (name: string, buffer: Buffer): Promise<void> => {
+      const chooser = page.waitForEvent("filechooser");
+      await page.getByRole("button", { name: "from a file" }).click();
+      await (await chooser).setFiles({ name, mimeType: "image/png", buffer });
+    };
+    await give("notes.png", Buffer.from("no picture"));
+    await expect.poll(() => told(page)).toContain("“notes.png” is no picture");
+    const size = { width: 1500, height: 2000, channels: 3, background: "#245" } as const;
+    await give("print.png", await sharp({ create: size }).png().toBuffer());
+    const shown = page.locator("#front-image image");
+    await expect.poll(() => shown.count()).toBe(1);
+    expect(await shown.getAttribute("href")).toMatch(/^blob:/);
+    expect(await told(page)).toBe("A picture added.");
+
+    await page.reload();
+    await expect.poll(() => shown.count()).toBe(1);
+    await page.getByRole("link", { name: "Works" }).click();
+    await expect.poll(() => page.locator(".laid image").count()).toBe(1);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save a copy" }).click(),
+    ]);
+    const copy = JSON.parse(readFileSync(await download.path(), "utf8"));
+    const inside = Buffer.from(String(copy.works[0].picture).split(",")[1] ?? "", "base64");
+    expect(await sharp(inside).metadata()).toMatchObject({ format: "jpeg", width: 900, height: 1200 });
+
+    // In another browser the copy brings its picture along, and it is taken off and put back.
+    const other = await house.visit();
+    const chooser = other.waitForEvent("filechooser");
+    await other.getByRole("button", { name: "Open a saved copy" }).click();
+    await (await chooser).setFiles(await download.path());
+    await expect.poll(() => other.locator(".laid image").count()).toBe(1);
+    await other.locator(".laid a").click();
+    await other.locator(".name-blank").click();
+    await other.getByRole("button", { name: "Take the picture off" }).click();
+    await expect.poll(() => other.locator("#front-image image").count()).toBe(0);
+    await other.keyboard.press("Escape");
+    await other.keyboard.press("Control+z");
+    await expect.poll(() => other.locator("#front-image image").count()).toBe(1);
+    await other.context().close();
     await page.context().close();
   });
 

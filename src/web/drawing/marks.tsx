@@ -1,6 +1,7 @@
 import type { ComponentChildren } from "preact";
 import type { Drawing, Fill, Mark, Run, Weight } from "../../drawings/index.ts";
 import type { Point } from "../../geometry/index.ts";
+import { addressOfPicture } from "../state/pictures.ts";
 import { px } from "./pixels.ts";
 
 const WEIGHTS: Readonly<Record<Weight, number>> = {
@@ -28,7 +29,6 @@ interface DrawnProps {
   /** Parts drawn heavier, by the names of their groups. */
   readonly lit?: readonly string[];
   readonly unread?: boolean;
-  readonly pictureAt?: (source: string) => string;
   readonly point?: (part: string | null) => void;
   readonly class?: string;
   /** Grips, drawn over the marks; with them the drawing is a group, without it is one image. */
@@ -39,14 +39,13 @@ interface DrawnProps {
 interface Pen {
   readonly name: string;
   readonly lit: readonly string[];
-  readonly pictureAt: (source: string) => string;
 }
 
 /** One drawing's marks as SVG, in pixels at the size at which it was laid out; it is never scaled afterwards. */
 export function Drawn(props: DrawnProps) {
   const { drawing, name, label, children } = props;
   const [width, height] = [px(drawing.width), px(drawing.height)];
-  const pen: Pen = { name, lit: props.lit ?? [], pictureAt: props.pictureAt ?? ((source) => source) };
+  const pen: Pen = { name, lit: props.lit ?? [] };
   const point = props.point;
   const role = children === undefined ? "img" : "group";
   return (
@@ -211,6 +210,9 @@ function drawnRun(run: Run, key: number): ComponentChildren {
 }
 
 function drawnPicture(mark: Extract<Mark, { kind: "picture" }>, pen: Pen, key: string): ComponentChildren {
+  const address = addressOfPicture(mark.source);
+  // Before a kept picture is here, and where it is not, its place stands as any image without one.
+  if (address === undefined) return <path key={key} class="fill-image" d={pathOf(mark.clip ?? [], true)} />;
   const [x, y, width, height] = [px(mark.left), px(mark.top), px(mark.width), px(mark.height)];
   const clip = mark.clip === undefined ? undefined : `${pen.name}-clip-${key}`;
   const turn =
@@ -224,7 +226,7 @@ function drawnPicture(mark: Extract<Mark, { kind: "picture" }>, pen: Pen, key: s
       )}
       <image
         class="pictured"
-        href={pen.pictureAt(mark.source)}
+        href={address}
         x={x}
         y={y}
         width={width}

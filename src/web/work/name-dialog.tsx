@@ -1,6 +1,8 @@
-import { keptSays, NAME_DIALOG, PAGE } from "../../words/page.ts";
+import { keptSays, NAME_DIALOG, PAGE, PICTURE } from "../../words/page.ts";
 import { Dialog } from "../blanks/dialog.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
+import { FileAct } from "../file-act.tsx";
+import { addPicture, setPicture } from "../pictures.ts";
 import { factsChange, type KeptWork } from "../state/change.ts";
 import { make, told } from "../state/session.ts";
 
@@ -29,7 +31,23 @@ export function NameDialog({ work, close }: { readonly work: KeptWork; readonly 
             />
           </p>
         ))}
+        <p>
+          <span>{PICTURE.label}</span>{" "}
+          <span class="picture-acts">
+            <FileAct
+              words={work.picture === undefined ? PICTURE.add : PICTURE.other}
+              accept="image/*"
+              take={(file) => void addPicture(work, file)}
+            />
+            {work.picture !== undefined && (
+              <button type="button" class="plain" onClick={() => setPicture(work, undefined)}>
+                {PICTURE.takeOff}
+              </button>
+            )}
+          </span>
+        </p>
       </div>
+      <p class="quiet">{PICTURE.how}</p>
     </Dialog>
   );
 }

@@ -70,7 +70,7 @@ export function Works({ show }: { readonly show: KeptShow }) {
       </div>
       {shown.value === "table" ? <Table works={works} /> : <List works={works} />}
       <p class="after-works">
-        <button type="button" class="plain" onClick={() => saveCopy(show)}>
+        <button type="button" class="plain" onClick={() => void saveCopy(show)}>
           {PAGE.saveCopy}
         </button>
         <a class="button plain" href={addressOf({ at: "first" })}>

@@ -34,3 +34,18 @@ export const LEFT_OUT = {
   rest: "A row with a fault is left out whole; all others are brought in. Mend these in the list, and bring in the mended rows.",
 } as const;
 export const moreLeftOut = (count: number): string => `And ${count} more.`;
+
+/** A work's own picture. */
+export const PICTURE = {
+  label: "Picture",
+  add: "Take one from a file",
+  other: "Take another from a file",
+  takeOff: "Take the picture off",
+  how: "It fills the image on the front, and is kept in this browser.",
+  on: "a picture added",
+  off: "the picture taken off",
+  notOne: (name: string): string =>
+    `“${name}” is no picture that this browser can read. A JPEG or PNG file is wanted.`,
+  tooLarge: "That file is larger than 60 MB. A smaller picture is wanted.",
+  notKept: "The picture was not kept: this browser keeps nothing more.",
+} as const;

@@ -76,7 +76,7 @@ export function sayBlankFault(fault: LengthFault, typed: string): string {
     case "empty":
       return "Nothing is written here. Escape puts back what was.";
     default:
-      return `“${typed}” is not read: ${sayLengthFault(fault)} is wanted.`;
+      return `“${typed}” is not read. Wanted: ${sayLengthFault(fault)}.`;
   }
 }
 export const sayNumberFault = (typed: string): string =>
