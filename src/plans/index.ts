@@ -2,3 +2,4 @@ export * from "./chopping/index.ts";
 export * from "./cutting/index.ts";
 export * from "./hanging/index.ts";
 export * from "./bench/index.ts";
+export * from "./series/index.ts";
