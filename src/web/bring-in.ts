@@ -9,7 +9,7 @@ import { picturesKept } from "./pictures.ts";
 import { goTo } from "./state/route.ts";
 
 /** Opens the example show, which the server gives out. */
-async function openExample(): Promise<void> {
+export async function openExample(): Promise<void> {
   try {
     const answer = await fetch("./api/example");
     if (!answer.ok) {
@@ -25,7 +25,7 @@ async function openExample(): Promise<void> {
 }
 
 /** Opens a show from a file that was saved from here. */
-async function openCopy(file: File): Promise<void> {
+export async function openCopy(file: File): Promise<void> {
   const text = await file.text();
   // Only who opens a file from elsewhere loads what reads every field of it.
   const { readShow } = await import("./state/read-show.ts");
@@ -48,7 +48,7 @@ function openOr(show: KeptShow | null): void {
 }
 
 /** Works of a list, into the open show or into a new one that is named after the file. */
-async function bringInList(file: File): Promise<void> {
+export async function bringInList(file: File): Promise<void> {
   // Only who brings in a list loads what reads one.
   const { listToWorks, readTable, sayListProblem } = await import("./lists.ts");
   const table = await readTable(new Uint8Array(await file.arrayBuffer()), file.name);
@@ -73,6 +73,3 @@ async function bringInList(file: File): Promise<void> {
   told.value = listBrought(works.length, problems.length);
   leftOut.value = problems.map((problem) => `${capital(sayListProblem(problem))}.`);
 }
-
-/** The three ways in which works come in. */
-export const BRING_IN = { list: bringInList, copy: openCopy, example: openExample } as const;

@@ -1,4 +1,6 @@
 import type { ComponentType } from "preact";
+import { PAGE } from "../words/page.ts";
+import { told } from "./state/session.ts";
 import { signal } from "./state/signal.ts";
 
 /** Files of code that are left for later, so that they can be fetched while there is still a network. */
@@ -26,11 +28,20 @@ function file<Code>(load: () => Promise<Code>) {
 export const following = file(() => import("./following.ts"));
 export const whenOpened = file(() => import("./when-opened.ts"));
 
-type BringIn = typeof import("./when-opened.ts").BRING_IN;
+type Acts = typeof import("./when-opened.ts");
 
-/** Brings works in by one of the ways there are. */
-export function bringIn(by: (from: BringIn) => Promise<void>): void {
-  void import("./when-opened.ts").then(async ({ BRING_IN }) => by(BRING_IN));
+/** Does what an act asks for; where its code cannot be had, the page says so and nothing is lost. */
+export async function act(does: (acts: Acts) => Promise<void>): Promise<void> {
+  let acts: Acts;
+  try {
+    acts = await import("./when-opened.ts");
+  } catch (fault) {
+    // A TypeError is how a browser says that nothing answered.
+    if (!(fault instanceof TypeError)) throw fault;
+    told.value = PAGE.notHere;
+    return;
+  }
+  await does(acts);
 }
 
 /** Fetches in a quiet moment what has not been wanted yet: the page goes on when the server does not. */

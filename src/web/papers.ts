@@ -1,13 +1,10 @@
-import { signal } from "./state/signal.ts";
 import type { ShowDocument } from "../show/index.ts";
 import { PAPERS, paperComing, paperHere, paperRefused } from "../words/page.ts";
 import type { KeptShow } from "./state/change.ts";
+import { withPictures } from "./pictures.ts";
 import { now } from "./state/chance.ts";
-import { isKept } from "./state/pictures.ts";
+import { making } from "./state/draft.ts";
 import { told } from "./state/session.ts";
-
-/** Whether a paper is being made; its act waits for it. */
-export const making = signal(false);
 
 /** The same document in the shape in which everything outside the page reads it. */
 export const documentOfShow = (show: KeptShow): ShowDocument => ({ ...show, works: [...show.works] });
@@ -80,10 +77,7 @@ export function save(file: Blob, name: string): void {
 
 /** A copy holds everything: pictures that this browser keeps are inside it. */
 export async function saveCopy(show: KeptShow): Promise<void> {
-  const whole = show.works.some(({ picture }) => isKept(picture))
-    ? await (await import("./when-opened.ts")).withPictures(show)
-    : show;
-  const json = JSON.stringify(documentOfShow(whole), null, 2);
+  const json = JSON.stringify(documentOfShow(await withPictures(show)), null, 2);
   const name = fileName(show.name, "show.json");
   save(new Blob([json], { type: "application/json" }), name);
   told.value = paperHere(name);

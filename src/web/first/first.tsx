@@ -31,7 +31,7 @@ import { Exactly } from "../blanks/figure.tsx";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
-import { bringIn } from "../later.tsx";
+import { act } from "../later.tsx";
 import { browserStore } from "../browser-store.ts";
 import { FileAct, LIST_FILES, SHOW_FILES } from "../file-act.tsx";
 import { keptShows } from "../state/keeping.ts";
@@ -183,7 +183,7 @@ export function First() {
             <FileAct
               words={PAGE.bringList}
               accept={LIST_FILES}
-              take={(file) => bringIn((from) => from.list(file))}
+              take={(file) => void act(({ bringInList }) => bringInList(file))}
             />
             <span>{FIRST.list}</span>
           </li>
@@ -191,12 +191,12 @@ export function First() {
             <FileAct
               words={PAGE.openCopy}
               accept={SHOW_FILES}
-              take={(file) => bringIn((from) => from.copy(file))}
+              take={(file) => void act(({ openCopy }) => openCopy(file))}
             />
             <span>{FIRST.copy}</span>
           </li>
           <li>
-            <button type="button" onClick={() => bringIn((from) => from.example())}>
+            <button type="button" onClick={() => void act(({ openExample }) => openExample())}>
               {PAGE.openExample}
             </button>
             <span>{FIRST.example}</span>

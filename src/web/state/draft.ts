@@ -57,3 +57,6 @@ export const chosenView = signal<"front" | "back" | "section">("front");
 
 /** What of the list that was brought in last could not be read, a sentence each. */
 export const leftOut = signal<readonly string[]>([]);
+
+/** Whether a paper is being made; its act waits for it. */
+export const making = signal(false);

@@ -11,8 +11,7 @@ import {
   workOfShow,
   workRemoved,
 } from "../../words/page.ts";
-import { following } from "../later.tsx";
-import { printBenchSheet } from "../papers.ts";
+import { act, following } from "../later.tsx";
 import { saidLength } from "../blanks/set-length.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import type { KeptShow, KeptWork } from "../state/change.ts";
@@ -60,7 +59,11 @@ export function Work({ show, work }: { readonly show: KeptShow; readonly work: K
         <div class="acts">
           <UndoActs />
           <Neighbours show={show} number={number} />
-          <button type="button" class="main-act" onClick={() => void printBenchSheet(show, number)}>
+          <button
+            type="button"
+            class="main-act"
+            onClick={() => void act(({ printBenchSheet }) => printBenchSheet(show, number))}
+          >
             {PAGE.printBenchSheet}
           </button>
         </div>

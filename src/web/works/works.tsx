@@ -5,8 +5,8 @@ import { printExact } from "../../lengths/index.ts";
 import { practiceFor } from "../../show/index.ts";
 import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
-import { bringIn, whenOpened } from "../later.tsx";
-import { making, printPacket, saveCopy } from "../papers.ts";
+import { act, whenOpened } from "../later.tsx";
+import { making } from "../state/draft.ts";
 import { newId } from "../state/chance.ts";
 import type { KeptShow, KeptWork } from "../state/change.ts";
 import { type Made, madeOf } from "../state/made.ts";
@@ -54,12 +54,12 @@ export function Works({ show }: { readonly show: KeptShow }) {
           <FileAct
             words={PAGE.bringList}
             accept={LIST_FILES}
-            take={(file) => bringIn((from) => from.list(file))}
+            take={(file) => void act(({ bringInList }) => bringInList(file))}
           />
           <button
             type="button"
             aria-busy={making.value ? "true" : undefined}
-            onClick={() => void printPacket(show)}
+            onClick={() => void act(({ printPacket }) => printPacket(show))}
           >
             {PAGE.printPacket}
           </button>
@@ -70,7 +70,7 @@ export function Works({ show }: { readonly show: KeptShow }) {
       </div>
       {shown.value === "table" ? <Table works={works} /> : <List works={works} />}
       <p class="after-works">
-        <button type="button" class="plain" onClick={() => void saveCopy(show)}>
+        <button type="button" class="plain" onClick={() => void act(({ saveCopy }) => saveCopy(show))}>
           {PAGE.saveCopy}
         </button>
         <a class="button plain" href={addressOf({ at: "first" })}>

@@ -42,6 +42,8 @@ export const PAGE = {
   untitled: "untitled",
   notSaid: "not said",
   unnamed: "who made it, how, when",
+  notHere:
+    "That cannot be done now: Margent's server does not answer. Nothing is lost; try again when it runs.",
   done: "Done",
   keep: "Keep it",
   leaveIt: "Leave it",
