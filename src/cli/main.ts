@@ -1,32 +1,20 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
-import {
-  composeDocument,
-  cutDocument,
-  jsonSchemaOf,
-  practiceDocument,
-  showDocument,
-  stockDocument,
-} from "../show/index.ts";
 import { localDay } from "../packet/index.ts";
-import { CannotServe, papersOf, serve, type ServeOptions } from "../server/index.ts";
 import { CLI } from "../words/cli.ts";
-import { type ComposeOptions, runCompose } from "./compose.ts";
-import { type CutOptions, runCut } from "./cut.ts";
-import { type DrawOptions, runDraw } from "./draw.ts";
+import type { ComposeOptions } from "./compose.ts";
+import type { CutOptions } from "./cut.ts";
+import type { DrawOptions } from "./draw.ts";
 import { Unreadable } from "./input.ts";
-import { type ListOptions, runList } from "./list.ts";
-import { type PacketOptions, runPacket } from "./packet.ts";
+import type { ListOptions } from "./list.ts";
+import type { PacketOptions } from "./packet.ts";
+import { SCHEMA_NAMES } from "./schema-names.ts";
+import type { ServeAsked } from "./serve.ts";
 
-const SCHEMAS = {
-  compose: composeDocument,
-  show: showDocument,
-  practice: practiceDocument,
-  stock: stockDocument,
-  cut: cutDocument,
-} as const;
-
-/** The program: arguments in, one call, an exit status out. Standard output holds results only. */
+/**
+ * The program: arguments in, one call, an exit status out. Standard output holds results only. Each
+ * command is loaded when it is called, so that none waits for what another needs.
+ */
 export async function main(argv: readonly string[]): Promise<number> {
   let status = 0;
   const program = new Command("margent").description(CLI.about).exitOverride().showHelpAfterError();
@@ -40,6 +28,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--practice <file>", CLI.compose.practice)
     .addHelpText("after", CLI.compose.help)
     .action(async (file: string | undefined, options: ComposeOptions) => {
+      const { runCompose } = await import("./compose.ts");
       status = await runCompose(file, options);
     });
 
@@ -55,6 +44,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--seconds <number>", CLI.packet.seconds)
     .addHelpText("after", CLI.packet.help)
     .action(async (show: string, options: PacketOptions) => {
+      const { runPacket } = await import("./packet.ts");
       status = await runPacket(show, options, today);
     });
 
@@ -66,6 +56,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--lines", CLI.compose.lines)
     .addHelpText("after", CLI.cut.help)
     .action(async (file: string | undefined, options: CutOptions) => {
+      const { runCut } = await import("./cut.ts");
       status = await runCut(file, options);
     });
 
@@ -75,6 +66,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     .argument("<show>", CLI.packet.show)
     .requiredOption("--out <file>", CLI.list.out)
     .action(async (show: string, options: ListOptions) => {
+      const { runList } = await import("./list.ts");
       status = await runList(show, options);
     });
 
@@ -87,6 +79,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--from <side>", CLI.draw.from, "back")
     .option("--practice <file>", CLI.compose.practice)
     .action(async (file: string | undefined, options: DrawOptions) => {
+      const { runDraw } = await import("./draw.ts");
       status = await runDraw(file, options, today);
     });
 
@@ -97,18 +90,18 @@ export async function main(argv: readonly string[]): Promise<number> {
     .option("--home <folder>", CLI.serve.home)
     .option("--open", CLI.serve.open)
     .option("--no-open", CLI.serve.noOpen)
-    .action(async (options: Pick<ServeOptions, "port" | "home" | "open">) => {
-      await serve({ ...options, papers: papersOf(() => performance.now()), clock: () => new Date() });
+    .action(async (options: ServeAsked) => {
+      const { runServe } = await import("./serve.ts");
+      await runServe(options);
     });
 
   program
     .command("schema")
     .description(CLI.schema)
-    .argument("<document>", Object.keys(SCHEMAS).join(", "))
-    .action((name: string) => {
-      if (!isSchema(name))
-        throw new Unreadable(CLI.problem("document", name, Object.keys(SCHEMAS).join(", ")));
-      process.stdout.write(`${JSON.stringify(jsonSchemaOf(SCHEMAS[name]), null, 2)}\n`);
+    .argument("<document>", SCHEMA_NAMES.join(", "))
+    .action(async (name: string) => {
+      const { runSchema } = await import("./schema.ts");
+      runSchema(name);
     });
 
   try {
@@ -116,15 +109,13 @@ export async function main(argv: readonly string[]): Promise<number> {
     return status;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (!(error instanceof Unreadable || error instanceof CannotServe)) throw error;
+    if (!(error instanceof Unreadable)) throw error;
     process.stderr.write(`margent: ${error.message}\n`);
     return 2;
   }
 }
 
 const today = (): string => localDay(new Date());
-
-const isSchema = (name: string): name is keyof typeof SCHEMAS => Object.hasOwn(SCHEMAS, name);
 
 // A reader that closes its end early (`| head`) is no fault of the run.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
