@@ -66,6 +66,17 @@ export const PRACTICE: PracticeDocument = {
   hand: "right",
   overrun: "3/16 in",
   squaringTrim: "1/8 in",
+  backing: { board: "fluted plastic, 3/16 in" },
+  glazing: { board: "acrylic, UV filter, 1/8 in", kind: "acrylic", less: "1/16 in" },
+  moulding: {
+    name: "oak, square",
+    overall: "3/4 in",
+    rabbet: "1/4 in",
+    depth: "3/4 in",
+    allowance: "1/8 in",
+    kerf: "3/16 in",
+    waste: "1/2 in",
+  },
   paper: "letter",
   language: "en-US",
 };
@@ -86,9 +97,44 @@ export const STOCK: StockDocument = {
       height: "110 cm",
       cost: 14.75,
     },
+    {
+      name: "fluted plastic, 48 x 96",
+      board: "fluted plastic, 3/16 in",
+      width: "48",
+      height: "96",
+      cost: 26,
+    },
+    {
+      name: "fluted plastic, 32 x 40",
+      board: "fluted plastic, 3/16 in",
+      width: "32",
+      height: "40",
+      cost: 8.25,
+      pack: { of: 10, cost: 60 },
+    },
+    {
+      name: "acrylic, 48 x 96",
+      board: "acrylic, UV filter, 1/8 in",
+      width: "48",
+      height: "96",
+      cost: 164,
+    },
+    {
+      name: "acrylic, offcut by the door",
+      board: "acrylic, UV filter, 1/8 in",
+      width: "24",
+      height: "33",
+      cost: 0,
+      copies: 1,
+    },
+  ],
+  lengths: [
+    { name: "oak, 10 ft", length: "120", cost: 24 },
+    { name: "oak, 8 ft", length: "96", cost: 20 },
+    { name: "oak, end of a stick", length: "52", cost: 0, copies: 2 },
   ],
   least: ["5", "7"],
-  longestCut: "60",
+  longestCut: "96",
 };
 
 /** A measure as a ruler gives it: 6 5/8, or 170. */

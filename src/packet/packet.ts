@@ -1,13 +1,22 @@
 import type { Typeface } from "../drawings/index.ts";
 import { sum, times } from "../lengths/index.ts";
 import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../drawings/writers/pdf/index.ts";
-import { benchOrder, type TableOut } from "./bench-order.ts";
+import { benchDay } from "./bench-day.ts";
+import { benchOrder, benchOrderJob, type TableOut } from "./bench-order.ts";
 import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
 import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
+import { chopListPages, chopTable, type PlannedFrames, planFrames } from "./frames.ts";
 import { packetLabels } from "./labels.ts";
-import { cutPlan, type PaperSize, shoppingList, type ShoppingJob, shoppingRows } from "../papers/index.ts";
+import {
+  benchOrderPaper,
+  cutPlan,
+  type PaperSize,
+  shoppingList,
+  type ShoppingJob,
+  shoppingRows,
+} from "../papers/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
@@ -21,6 +30,8 @@ export interface Packet {
   readonly files: readonly PacketFile[];
   readonly prepared: Prepared;
   readonly boards: readonly PlannedBoard[];
+  /** Null where the practice has no moulding. */
+  readonly frames: PlannedFrames | null;
   /** Papers that the show has no part for, each as a sentence. */
   readonly leftOut: readonly string[];
 }
@@ -40,7 +51,9 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
     order.progress({ doing: "cutting", board }),
   );
   const blanks = numberBlanks(works, boards, order.plan.number);
-  const files = await filesOf(order, prepared.value, boards, blanks);
+  if (practice.moulding !== null) order.progress({ doing: "cutting", board: practice.moulding.name });
+  const frames = planFrames(works, practice, stock, plans);
+  const files = await filesOf(order, prepared.value, boards, blanks, frames);
   const cut = boards.length > 0;
   return {
     ok: true,
@@ -48,7 +61,12 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
       files,
       prepared: prepared.value,
       boards,
-      leftOut: [...(cut ? [] : [PACKET.leftOut.boards]), PACKET.leftOut.frames, PACKET.leftOut.wall],
+      frames,
+      leftOut: [
+        ...(cut ? [] : [PACKET.leftOut.boards]),
+        ...(practice.moulding === null ? [PACKET.leftOut.frames] : []),
+        PACKET.leftOut.wall,
+      ],
     },
   };
 }
@@ -58,6 +76,7 @@ async function filesOf(
   prepared: Prepared,
   boards: readonly PlannedBoard[],
   blanks: Blanks,
+  frames: PlannedFrames | null,
 ): Promise<PacketFile[]> {
   const { practice, works } = prepared;
   const typeface = pdfTypeface();
@@ -76,6 +95,7 @@ async function filesOf(
     return bytes === null ? [] : [{ name, bytes }];
   };
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
+  const day = benchDay(works, blanks);
   const shopping = shoppingJob(works, boards, prepared, shared);
   return [
     ...(await pdf(
@@ -85,6 +105,12 @@ async function filesOf(
     )),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
     csv("cut-plan.csv", cutTable(blanks.all)),
+    ...(frames === null
+      ? []
+      : [
+          ...(await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface))),
+          csv("chop-list.csv", chopTable(frames, shared)),
+        ]),
     ...(boards.length === 0
       ? []
       : [
@@ -94,7 +120,12 @@ async function filesOf(
             tableOf(shoppingRows(boards, practice.ruler, shopping.priced, shopping.tape)),
           ),
         ]),
-    csv("bench-order.csv", benchOrder(works, blanks)),
+    ...(await pdf(
+      "bench-order.pdf",
+      titles.benchOrder,
+      benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
+    )),
+    csv("bench-order.csv", benchOrder(day)),
     ...(await pdf("labels.pdf", titles.labels, packetLabels(works, blanks, shared, size, typeface))),
     csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork), practice.language))),
     { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },

@@ -14,3 +14,5 @@ export { cutPlan } from "./cutting/cut-plan.ts";
 export type { CutPlanJob } from "./cutting/desk.ts";
 export { type BoardToBuy, shoppingRows } from "./shopping/items.ts";
 export { type ShoppingJob, shoppingList } from "./shopping/shopping-list.ts";
+export { chopList } from "./chopping/chop-list.ts";
+export { type ChopListJob, type FrameMade, markOf } from "./chopping/desk.ts";

@@ -18,20 +18,23 @@ const HANDS: Readonly<Record<Hand, string>> = {
 export const BENCH_ORDER = {
   header: [
     "order",
-    "round",
+    "run",
     "set the stop to",
     "scale reads",
     "stop",
     "work",
+    "part",
     "blanks",
     "sides (front)",
     "at hand (back)",
+    "then",
   ],
-  round: (round: number): string => (round === 0 ? "top mats" : `mats ${round} below the top`),
   stays: "stays",
   moves: "set it",
   edge: (side: Side): string => SIDES[side],
   hand: (hand: Hand): string => HANDS[hand],
+  part: (mat: number, mats: number): string => CUT_TABLE.part("mat", mat, mats),
+  out: (host: number, blank: number): string => `the OUT of blank ${host} is blank ${blank}`,
 } as const;
 
 /** The list of all blanks. */
@@ -64,13 +67,20 @@ export const CUT_TABLE = {
   outOf: (blank: number): string => `the OUT of blank ${blank}`,
 } as const;
 
+/** The list of all rails. */
+export const CHOP_TABLE = {
+  header: ["stick", "length", "frame", "work", "side", "long point", "short point", "from the end"],
+} as const;
+
 /** What a packet says of itself while it is made and when it is done. */
 export const PACKET = {
   titles: {
     benchSheets: "Bench sheets",
     cutPlan: "Cut plan",
+    chopList: "Chop list",
     shoppingList: "Shopping list",
     labels: "Labels",
+    benchOrder: "Bench order",
   },
   progress: (progress: PacketProgress): string => {
     switch (progress.doing) {
@@ -86,7 +96,7 @@ export const PACKET = {
   },
   stockUsed: (sheets: string): string => `No stock was given: boards are planned from sheets of ${sheets}.`,
   leftOut: {
-    frames: "chop-list.csv is left out: the show has no frames.",
+    frames: "chop-list.pdf and chop-list.csv are left out: the practice has no moulding.",
     wall: "hanging.pdf is left out: the show has no wall.",
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
   },

@@ -29,14 +29,16 @@ function list(text: string): string {
 
 test("[K4][K7][K9] the example show goes through, the one that cannot be cut gets no board", () => {
   const out = join(folder(), "packet");
-  const ran = margent(["packet", "examples/slack-water/show.json", "--out", out, ...DATE]);
+  const ran = margent(["packet", "examples/slack-water/show.json", "--out", out, "--seconds", "1", ...DATE]);
   expect(ran.status).toBe(1);
   expect(ran.err).toContain("row 16, Two Sheds, Rain: STOP.");
-  expect(ran.err).toContain("chop-list.csv is left out");
+  expect(ran.err).toContain("hanging.pdf is left out");
   expect(readdirSync(out).toSorted()).toEqual([
     "bench-order.csv",
     "bench-sheets.pdf",
     "check-list.csv",
+    "chop-list.csv",
+    "chop-list.pdf",
     "cut-plan.csv",
     "cut-plan.pdf",
     "labels.pdf",
@@ -46,16 +48,19 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
   ]);
   const packet = packetIn(out);
   expect(packet.works.length).toBe(24);
-  // A blank for every mat and one to mount on, of every work that can be cut.
+  // A blank for every mat, one to mount on, backing and glazing, of every work that can be cut.
   const wanted = packet.works
     .filter(({ checks }) => checks.every(({ level }) => level !== "stop"))
-    .reduce((sum, { mats, quantity }) => sum + (mats.length + 1) * quantity, 0);
+    .reduce((sum, { mats, quantity }) => sum + (mats.length + 3) * quantity, 0);
   const planned = Object.values(packet.cut).flatMap(({ sheets }) => sheets.flatMap(({ pieces }) => pieces));
   expect(planned.length).toBe(wanted);
   const rows = readFileSync(join(out, "cut-plan.csv"), "utf8").trim().split("\r\n").slice(1);
   const numbers = rows.map((row) => Number(row.split(",")[0]));
   expect(numbers.toSorted((a, b) => a - b)).toEqual(Array.from({ length: wanted }, (_, index) => index + 1));
   expect(rows.some((row) => row.includes("Two Sheds"))).toBe(false);
+  // Four rails for every frame, as many frames as there is glazing.
+  const rails = readFileSync(join(out, "chop-list.csv"), "utf8").trim().split("\r\n").slice(1);
+  expect(rails.length).toBe(4 * rows.filter((row) => row.includes(",glazing,")).length);
 });
 
 test("[K4] a messy European list: good rows through, bad ones named by row and column", () => {
