@@ -45,8 +45,13 @@ type CheckBody =
   | { readonly code: "reveal-off"; readonly mat: number; readonly asked: Length; readonly cut: Length }
   /** No listed size is large enough; `width` and `height` are the least that would serve. */
   | { readonly code: "no-size"; readonly width: Length; readonly height: Length }
-  /** The sheet is larger than the package on that side: it would have to be trimmed. */
-  | { readonly code: "sheet-past-board"; readonly side: Side; readonly by: Length }
+  /** The sheet is larger than the package on that side: it would have to be trimmed. Of an edition the one that goes furthest; null where that is the first. */
+  | {
+      readonly code: "sheet-past-board";
+      readonly side: Side;
+      readonly by: Length;
+      readonly sheet: string | null;
+    }
   /** The image lies skew; the sheet is turned on the mount so that the image hangs level. */
   | { readonly code: "sheet-turned"; readonly angle: number }
   /** The image lies skew and stays so: the sheet's own edge hangs level. */

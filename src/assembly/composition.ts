@@ -1,4 +1,4 @@
-import type { Corners, RealPoint, Side, Sides, Size } from "../geometry/index.ts";
+import type { Corners, FourCorners, RealPoint, Side, Sides, Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { Design } from "./design.ts";
@@ -41,14 +41,14 @@ export interface PlacedPrint {
   /** Degrees clockwise that the sheet is turned: minus the image's angle, or 0. */
   readonly angle: number;
   /** The sheet's four corners (top-left, top-right, bottom-right, bottom-left before turning) in the package frame. */
-  readonly sheetCorners: readonly [RealPoint, RealPoint, RealPoint, RealPoint];
+  readonly sheetCorners: FourCorners;
   /** The torn edge, when there is one, in the package frame. */
   readonly sheetOutline: readonly RealPoint[] | null;
   /** The image's edge in the package frame: its rectangle's corners, or its outline. */
   readonly imageOutline: readonly RealPoint[];
   /** How far the paper reaches under the lowest mat; below nought it ends before the window. Rounded down. */
   readonly cover: Sides;
-  /** The largest hidden pocket leg; rounded down, never below nought. */
+  /** The largest pocket leg that stays hidden, of an edition on its every sheet; rounded down, never below nought. */
   readonly pockets: Corners;
   /** Sheets of the edition with their own cover; empty for a single print. */
   readonly edition: readonly {
@@ -56,6 +56,7 @@ export interface PlacedPrint {
     readonly left: Length;
     readonly top: Length;
     readonly cover: Sides;
+    readonly sheetCorners: FourCorners;
   }[];
 }
 

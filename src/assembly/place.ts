@@ -1,6 +1,7 @@
 import {
   type Corners,
   cornerInSheetAxes,
+  type Extent,
   extentOf,
   type FourCorners,
   reach,
@@ -9,7 +10,16 @@ import {
   type Sides,
   type Size,
 } from "../geometry/index.ts";
-import { add, fromReal, larger, type Length, subtract, toGraduation, ZERO } from "../lengths/index.ts";
+import {
+  add,
+  fromReal,
+  larger,
+  type Length,
+  smaller,
+  subtract,
+  toGraduation,
+  ZERO,
+} from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { PlacedPrint } from "./composition.ts";
 import type { Design } from "./design.ts";
@@ -52,15 +62,16 @@ export function placePrint(
     sheetOutline: first.sheetOutline === null ? null : shifted(first.sheetOutline),
     imageOutline: shifted(first.imageOutline),
     cover: own.cover,
-    pockets: pocketsOf(design, own, window.size, borders),
+    pockets: placed.map((sheet) => pocketsOf(design, sheet, window.size, borders)).reduce(eachSmaller),
     edition:
       sheets.length === 1
         ? []
-        : placed.map(({ left, top, cover }, index) => ({
+        : placed.map(({ left, top, cover, shift }, index) => ({
             name: sheets[index]?.name ?? "",
             left,
             top,
             cover,
+            sheetCorners: shiftedCorners((sheets[index] ?? first).sheet, shift),
           })),
   };
 }
@@ -114,6 +125,13 @@ function pocketsOf(design: Design, placed: PlacedSheet, size: Size, borders: Sid
   };
 }
 
+const eachSmaller = (a: Corners, b: Corners): Corners => ({
+  topLeft: smaller(a.topLeft, b.topLeft),
+  topRight: smaller(a.topRight, b.topRight),
+  bottomLeft: smaller(a.bottomLeft, b.bottomLeft),
+  bottomRight: smaller(a.bottomRight, b.bottomRight),
+});
+
 /** Whether the mat holds the paper on every side, sheet by sheet. Not asked where the whole sheet is shown. */
 export function holdChecks(design: Design, print: PlacedPrint, window: Size): Check[] {
   if (design.window.show === "sheet") return [];
@@ -141,18 +159,26 @@ function carrierFor(design: Design, window: Size, hold: Length): Size {
   return { width: wide(window.width), height: wide(window.height) };
 }
 
-/** A sheet larger than its package would have to be trimmed. */
+/** A sheet larger than its package would have to be trimmed. Of an edition the sheet that goes furthest past each side. */
 export function boardChecks(print: PlacedPrint, outer: Size): Check[] {
-  const edge = extentOf(print.sheetOutline ?? print.sheetCorners);
-  const past: Record<Side, number> = {
-    head: -edge.top,
-    left: -edge.left,
-    right: edge.right - outer.width,
-    foot: edge.bottom - outer.height,
+  const edges = [
+    { name: null, edge: extentOf(print.sheetOutline ?? print.sheetCorners) },
+    ...print.edition.slice(1).map(({ name, sheetCorners }) => ({ name, edge: extentOf(sheetCorners) })),
+  ];
+  const past: Record<Side, (edge: Extent) => number> = {
+    head: ({ top }) => -top,
+    left: ({ left }) => -left,
+    right: ({ right }) => right - outer.width,
+    foot: ({ bottom }) => bottom - outer.height,
   };
   return SIDES.flatMap((side): Check[] => {
-    const by = fromReal(past[side], "up");
-    return by > 0 ? [{ level: "stop", code: "sheet-past-board", side, by }] : [];
+    let by = ZERO;
+    let sheet: string | null = null;
+    for (const { name, edge } of edges) {
+      const passes = fromReal(past[side](edge), "up");
+      if (passes > by) [by, sheet] = [passes, name];
+    }
+    return by > 0 ? [{ level: "stop", code: "sheet-past-board", side, by, sheet }] : [];
   });
 }
 
@@ -173,7 +199,12 @@ export function placeSteps(design: Design, print: PlacedPrint, window: Size, bor
     rounded: null,
     is: cover[side],
   });
-  const corner = (name: keyof Corners, a: Length, b: Length): Step[] => {
+  const covers = print.edition.length === 0 ? [cover] : print.edition.map((one) => one.cover);
+  // Of an edition the sheet that leaves the corner least.
+  const corner = (name: keyof Corners, across: Side, down: Side): Step[] => {
+    const [a, b] = covers
+      .map((one) => [one[across], one[down]] as const)
+      .reduce((least, one) => (one[0] + one[1] < least[0] + least[1] ? one : least));
     const leg = subtract(add(a, b), design.play);
     return leg < 0
       ? []
@@ -203,9 +234,9 @@ export function placeSteps(design: Design, print: PlacedPrint, window: Size, bor
         operand(window.height),
       ),
     ),
-    ...corner("topLeft", cover.left, cover.head),
-    ...corner("topRight", cover.right, cover.head),
-    ...corner("bottomLeft", cover.left, cover.foot),
-    ...corner("bottomRight", cover.right, cover.foot),
+    ...corner("topLeft", "left", "head"),
+    ...corner("topRight", "right", "head"),
+    ...corner("bottomLeft", "left", "foot"),
+    ...corner("bottomRight", "right", "foot"),
   ];
 }

@@ -35,10 +35,16 @@ export type Wanted =
   | { readonly kind: "json" }
   | { readonly kind: "version"; readonly reads: number };
 
+/** A text found is told up to so many signs. */
+const MOST_SIGNS = 60;
+
 /** What was found, short enough to be said. */
 export function foundText(value: unknown): string {
   if (value === undefined) return "nothing";
   const text = typeof value === "string" ? value : (JSON.stringify(value) ?? String(value));
   const printable = text.replace(/[\p{Cc}\p{Cf}\p{Cs}]/gu, "\uFFFD");
-  return printable.length > 60 ? `${printable.slice(0, 57)}…` : printable;
+  if (printable.length <= MOST_SIGNS) return printable;
+  // Never half of a sign that takes two places.
+  const cut = printable.slice(0, MOST_SIGNS - 3).replace(/[\uD800-\uDBFF]$/, "");
+  return `${cut}…`;
 }

@@ -20,7 +20,7 @@ import {
 } from "../lengths/index.ts";
 import type { Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
-import { readPractice } from "./read-practice.ts";
+import { onRuler, readPractice } from "./read-practice.ts";
 import { readLift, readMats, readOuter, readWindow } from "./read-rules.ts";
 import type { ComposeDocument, PracticeDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -50,12 +50,13 @@ export function readDesign(document: ComposeDocument, practiceDocument: Practice
       problems: habits.problems.map((problem) => ({ ...problem, field: `practice.${problem.field}` })),
     };
   }
-  const practice = habits.value;
   const reader = new Reader(unit);
   const ruler: Ruler = {
     unit,
-    graduation: reader.sizeOr("graduation", document.graduation, practice.ruler.graduation),
+    graduation: reader.sizeOr("graduation", document.graduation, habits.value.ruler.graduation),
   };
+  const inOtherUnit = practiceDocument.unit !== undefined && practiceDocument.unit !== unit;
+  const practice = inOtherUnit ? onRuler(habits.value, ruler.graduation) : habits.value;
   const print = document.print === undefined ? null : readPrint(reader, document.print, practice);
   const hold =
     document.hold === undefined

@@ -1,4 +1,4 @@
-import type { Unit } from "../lengths/index.ts";
+import { type Length, toGraduation, type Unit } from "../lengths/index.ts";
 import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
@@ -60,4 +60,24 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
   return reader.problems.length === 0
     ? { ok: true, value: practice }
     : { ok: false, problems: reader.problems };
+}
+
+/**
+ * A practice that was said in the other unit, for work on a ruler of this graduation: 1/8 in of hold is
+ * 3.175 mm, which no metric ruler marks, so it becomes 4 mm. What keeps something covered, clear or
+ * loose is taken up, what only looks well to the nearest.
+ */
+export function onRuler(practice: Practice, graduation: Length): Practice {
+  const up = (length: Length): Length => toGraduation(length, graduation, "up");
+  const nearest = (length: Length): Length => toGraduation(length, graduation, "nearest");
+  const { margins, lift, hold } = practice;
+  return {
+    ...practice,
+    overlap: up(practice.overlap),
+    margins: { top: nearest(margins.top), side: nearest(margins.side), foot: nearest(margins.foot) },
+    gap: up(practice.gap),
+    hold: hold === null ? null : up(hold),
+    play: up(practice.play),
+    lift: lift.rule === "fixed" ? { rule: "fixed", by: nearest(lift.by) } : lift,
+  };
 }

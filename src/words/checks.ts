@@ -57,7 +57,7 @@ export function sayCheck(check: Check, { ruler, language, set = figureText }: Sp
     case "no-size":
       return `No listed size is large enough: it takes at least ${least(check.width)} × ${least(check.height)}. Type a size, or narrow the borders.`;
     case "sheet-past-board":
-      return `${capital(named(check.side))}: the sheet is larger than the package by ${least(check.by)}. Take a larger board; a print is not trimmed to fit.`;
+      return `${capital(named(check.side))}${ofSheet(check.sheet)}: the sheet is larger than the package by ${least(check.by)}. Take a larger board; a print is not trimmed to fit.`;
     case "sheet-turned":
       return `The image lies skew: turn the sheet ${degrees(check.angle, word.anticlockwise)} on the mount, and the image hangs level.`;
     case "image-skew":
