@@ -18,9 +18,12 @@ function stoppedAfter(questions: number, job: CuttingJob, seed = 1): CuttingPlan
 
 const moment = fc.integer({ min: 0, max: 40 });
 
-/** Area of the pieces that could not be made. */
-const missingOf = (job: CuttingJob, { missing }: CuttingPlan): number =>
-  job.pieces.reduce((sum, { width, height }, piece) => sum + (missing[piece] ?? 0) * width * height, 0);
+/** Area of the pieces that could not be made, each with the kerf that it would take. */
+const missingOf = ({ pieces, kerf }: CuttingJob, { missing }: CuttingPlan): number =>
+  pieces.reduce(
+    (sum, { width, height }, piece) => sum + (missing[piece] ?? 0) * (width + kerf) * (height + kerf),
+    0,
+  );
 
 /** A plan leaves out no more than another for the same pieces, and where it leaves out as much, it costs no more. */
 function expectNoWorse(job: CuttingJob, plan: CuttingPlan, other: CuttingPlan): void {

@@ -34,6 +34,11 @@ export type Content =
   | { readonly is: "piece"; readonly piece: PiecePart }
   | { readonly is: "run"; readonly split: SplitPart; readonly from: number; readonly to: number };
 
+type Run = Extract<Content, { is: "run" }>;
+
+/** Past so many places for a cut in one run, of more pieces than any sheet of a print room gives, weighing each takes too long. */
+const MOST_PLACES = 100;
+
 /** A cut that can be made now: where its line stands, what the blade takes beyond it, and what it makes of the board. */
 export interface PossibleCut {
   readonly across: Axis;
@@ -56,11 +61,14 @@ export function possibleCuts(board: Board, measure: Measure): PossibleCut[] {
   if (content === null) return [];
   const edges = edgeCuts(board, measure);
   if (edges.length > 0 || content.is === "piece") return edges;
-  const cuts: PossibleCut[] = [];
-  for (let index = content.from + 1; index < content.to; index++) {
-    cuts.push(cutBetween(board, content, index, measure));
-  }
-  return cuts;
+  return places(content).map((index) => cutBetween(board, content, index, measure));
+}
+
+/** Where a run is looked at for cuts: between any two parts, of a very long run in its middle alone. */
+function places({ from, to }: Run): number[] {
+  const all = to - from - 1;
+  if (all <= MOST_PLACES) return Array.from({ length: all }, (_, index) => from + 1 + index);
+  return [(from + to) >> 1];
 }
 
 /** How many cuts a board still needs. */
@@ -127,12 +135,7 @@ function edgeCuts(board: Board, measure: Measure): PossibleCut[] {
 }
 
 /** The cut before the part `index` of a run. */
-function cutBetween(
-  board: Board,
-  run: Extract<Content, { is: "run" }>,
-  index: number,
-  { unit, kerf }: Measure,
-): PossibleCut {
+function cutBetween(board: Board, run: Run, index: number, { unit, kerf }: Measure): PossibleCut {
   const { edges, nominal } = board;
   const { split } = run;
   const { axis } = split;

@@ -3,7 +3,7 @@ import { carryOutCuts } from "./check-cuts.ts";
 import { checkMoney } from "./check-money.ts";
 import type { CuttingFault, Ground, Report } from "./faults.ts";
 import type { CuttingJob } from "./job.ts";
-import type { CuttingPlan, PlannedSheet } from "./plan.ts";
+import type { CuttingPlan, Placement, PlannedSheet } from "./plan.ts";
 
 /**
  * Checks a plan against its job, trusting neither the planner nor its notes: whatever can be reckoned
@@ -73,14 +73,31 @@ function checkPlacements(
       lies.left + lies.width <= ground.width - trim &&
       lies.top + lies.height <= ground.height - trim;
     if (!inside) report({ code: "outside", sheet, placement });
-    placements.slice(0, placement).forEach((other, earlier) => {
-      if (!apart(lies, other, job.kerf))
-        report({ code: "too-close", sheet, placements: [earlier, placement] });
-    });
   });
+  checkApart(placements, sheet, job.kerf, report);
   const right = placements.reduce((most, one) => Math.max(most, one.left + one.width), 0);
   const foot = placements.reduce((most, one) => Math.max(most, one.top + one.height), 0);
   if (needs.width !== right + trim || needs.height !== foot + trim) report({ code: "needs", sheet });
+}
+
+/** No two placements closer than the kerf. Swept the way in which they begin at more places, so that few are near each other. */
+function checkApart(placements: readonly Placement[], sheet: number, kerf: number, report: Report): void {
+  const places = (side: "left" | "top") => new Set(placements.map((lies) => lies[side])).size;
+  const upright = places("left") >= places("top");
+  const start = (box: Box): number => (upright ? box.left : box.top);
+  const end = (box: Box): number => (upright ? box.left + box.width : box.top + box.height);
+  const swept = placements
+    .map((lies, placement) => ({ lies, placement }))
+    .toSorted((a, b) => start(a.lies) - start(b.lies) || a.placement - b.placement);
+  swept.forEach((one, index) => {
+    for (let next = index + 1; next < swept.length; next++) {
+      const other = swept[next];
+      if (other === undefined || start(other.lies) >= end(one.lies) + kerf) break;
+      if (apart(one.lies, other.lies, kerf)) continue;
+      const pair = [one.placement, other.placement] as const;
+      report({ code: "too-close", sheet, placements: [Math.min(...pair), Math.max(...pair)] });
+    }
+  });
 }
 
 const apart = (a: Box, b: Box, kerf: number): boolean =>
