@@ -96,7 +96,7 @@ async function filesOf(
   };
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
   const day = benchDay(works, blanks);
-  const shopping = shoppingJob(works, boards, prepared, shared);
+  const shopping = shoppingJob(works, boards, frames, prepared, shared);
   return [
     ...(await pdf(
       "bench-sheets.pdf",
@@ -117,7 +117,7 @@ async function filesOf(
           ...(await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface))),
           csv(
             "shopping-list.csv",
-            tableOf(shoppingRows(boards, practice.ruler, shopping.priced, shopping.tape)),
+            tableOf(shoppingRows(boards, shopping.moulding, practice.ruler, shopping.priced, shopping.tape)),
           ),
         ]),
     ...(await pdf(
@@ -160,6 +160,7 @@ function* cutPlanPages(
 function shoppingJob(
   works: readonly ComposedWork[],
   boards: readonly PlannedBoard[],
+  frames: PlannedFrames | null,
   { practice, stock }: Prepared,
   { house, plan: planWords }: Packeted,
 ): ShoppingJob {
@@ -167,6 +168,7 @@ function shoppingJob(
   const heads = cut.map(({ composition, quantity }) => times(composition.outer.width, quantity));
   return {
     boards,
+    moulding: frames === null ? null : { ...frames, moulding: frames.moulding.name },
     works: cut.length,
     // Each mat is hinged to its mount along the head.
     tape: heads.length === 0 ? null : sum(heads),

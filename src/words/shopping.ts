@@ -15,6 +15,8 @@ export const SHOPPING = {
   reckoned: "reckoned",
   paid: "paid",
   board: "Board",
+  glazing: "Glazing",
+  moulding: "Moulding",
   rack: "From the rack, nothing to pay",
   small: "Small parts",
   tape: "Gummed linen tape, wetted",
@@ -23,7 +25,8 @@ export const SHOPPING = {
   pack: "pack",
   roll: "roll",
   inAll: "In all",
-  caution: "Board in another size or thickness: stop, change the practice, print a new plan.",
+  caution:
+    "Board, moulding or glazing in another size or thickness: stop, change the practice, print a new plan.",
   csv: [
     "group",
     "how many",
@@ -52,6 +55,43 @@ export const rackFact = (sheets: number): string =>
 
 export const sheetsWord = (count: number): string => (count === 1 ? "sheet" : "sheets");
 export const packsWord = (count: number): string => (count === 1 ? SHOPPING.pack : `${SHOPPING.pack}s`);
+
+export const sticksWord = (count: number): string => (count === 1 ? "stick" : "sticks");
+
+/** How sheets are bought where that is by the pack; over: what the packs hold beyond the need. */
+export function inPacks(packs: number, of: number, singles: number, over: number): string {
+  const bought = `${packs}${NBSP}${packsWord(packs)} of ${of}`;
+  const more = singles === 0 ? "" : ` and ${singles}${NBSP}${sheetsWord(singles)}`;
+  return `${bought}${more}${over === 0 ? "" : `, ${over} over`}`;
+}
+
+export const askForLength = (length: Length, ruler: Ruler): Phrase =>
+  runs`${withUnit(length, ruler)} each, straight, one batch`;
+
+/** What offcuts and drop-outs saved, as far as it is known. Sums are money of the stock. */
+export function savedLine(
+  board: string,
+  saved:
+    | { readonly kind: "needed" }
+    | { readonly kind: "money"; readonly atLeast: number; readonly atMost: number; readonly sheets: number },
+  priced: boolean,
+): string {
+  const name = boardWhat(board);
+  if (saved.kind === "needed")
+    return `${name}: without the rack and the windows that fall out the sheets would not do.`;
+  const { atLeast, atMost, sheets } = saved;
+  const fewer = `${wholeWords(sheets)} ${sheetsWord(sheets)} fewer to buy`;
+  if (!priced)
+    return `${name}: offcuts and windows that fall out saved ${sheets === 0 ? "no sheet" : fewer}.`;
+  if (atMost === 0) return `${name}: offcuts and windows that fall out saved nothing.`;
+  const sum =
+    atLeast === atMost
+      ? money(atMost)
+      : atLeast > 0
+        ? `between ${money(atLeast)} and ${money(atMost)}`
+        : `at most ${money(atMost)}; how much is not known, since the time ran out`;
+  return `${name}: offcuts and windows that fall out saved ${sum}${sheets === 0 ? "" : ` (${fewer})`}.`;
+}
 
 export const boardWhat = (board: string): string => (board === "" ? "Board" : capital(board));
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { inch, ZERO } from "../../src/lengths/index.ts";
 import { type ShoppingJob, shoppingList, shoppingRows } from "../../src/papers/index.ts";
+import { buying } from "../../src/papers/shopping/items.ts";
 import type { CuttingJob } from "../../src/plans/index.ts";
 import { EIGHT, INCHES, METRIC, MILLIMETRES, planOf, said, typeface } from "./papers.ts";
 
@@ -12,7 +13,18 @@ const withOffcut: CuttingJob = {
 };
 
 const shopping = (job: CuttingJob, more: Partial<ShoppingJob> = {}): ShoppingJob => ({
-  boards: [{ board: "4-ply white rag", job, plan: planOf(job), ruler: more.ruler ?? INCHES }],
+  boards: [
+    {
+      board: "4-ply white rag",
+      material: "board",
+      stock: [],
+      saved: null,
+      job,
+      plan: planOf(job),
+      ruler: more.ruler ?? INCHES,
+    },
+  ],
+  moulding: null,
   works: 8,
   tape: inch(90),
   currency: "dollars",
@@ -54,7 +66,7 @@ test("[SL3] without prices no sum is printed", () => {
 
 test("[SL1] the table for the machine holds the same figures", () => {
   const job = shopping(METRIC, { ruler: MILLIMETRES });
-  const rows = shoppingRows(job.boards, MILLIMETRES, true, null);
+  const rows = shoppingRows(job.boards, null, MILLIMETRES, true, null);
   const [head, ...lines] = rows;
   expect(head).toHaveLength(10);
   expect(lines.every((line) => line.length === 10)).toBe(true);
@@ -76,4 +88,33 @@ test("[SL1] a board of another unit is asked for on its own ruler", () => {
   const text = linesOf({ ...shopping(EIGHT), boards: [...shopping(EIGHT).boards, board] });
   expect(text).toContain("32 × 40 in");
   expect(text).toContain("815 × 1120 mm");
+});
+
+test("[SL4] where sheets are sold in packs the cheapest way to get enough is asked for", () => {
+  const of10 = { of: 10, cost: 60 };
+  expect(buying(3, 8.25, true, of10)).toEqual({ packs: 0, singles: 3, cost: 24.75 });
+  expect(buying(9, 8.25, true, of10)).toEqual({ packs: 1, singles: 0, cost: 60 });
+  expect(buying(12, 8.25, true, of10)).toEqual({ packs: 1, singles: 2, cost: 76.5 });
+  expect(buying(12, 6, false, of10)).toEqual({ packs: 2, singles: 0, cost: 120 });
+  const [board] = shopping(EIGHT).boards;
+  if (board === undefined) throw new Error("no board");
+  const text = linesOf(
+    shopping(EIGHT, { boards: [{ ...board, stock: [{ pack: { of: 5, cost: 40 }, singly: false }] }] }),
+  ).replaceAll("\n", " ");
+  const used = board.plan.sheetsUsed;
+  expect(text).toContain(`1 pack of 5, ${5 - used} over`);
+  expect(text).toContain("40.00");
+});
+
+test("[SL5] what offcuts and windows saved is said as far as it is known", () => {
+  const [board] = shopping(EIGHT).boards;
+  if (board === undefined) throw new Error("no board");
+  const said = (atLeast: number, atMost: number): string =>
+    linesOf(
+      shopping(EIGHT, { boards: [{ ...board, saved: { kind: "money", atLeast, atMost, sheets: 1 } }] }),
+    ).replaceAll("\n", " ");
+  expect(said(11.5, 11.5)).toContain("saved 11.50 (one sheet fewer to buy).");
+  expect(said(4, 11.5)).toContain("saved between 4.00 and 11.50");
+  expect(said(0, 11.5)).toContain("at most 11.50; how much is not known, since the time ran out");
+  expect(said(0, 0)).toContain("saved nothing");
 });

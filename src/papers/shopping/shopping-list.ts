@@ -4,15 +4,19 @@ import { dateWords, type Language, type Phrase, strong, weighted } from "../../w
 import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
 import {
   askFor,
+  askForLength,
   boardWhat,
+  inPacks,
   money,
   moneyFact,
   packsWord,
   rackFact,
   SHOPPING,
+  savedLine,
   sheetsWord,
   shoppingLine,
   shoppingTitle,
+  sticksWord,
   takeOut,
   tapeSize,
   timesEach,
@@ -26,11 +30,21 @@ import { type Column, type Flowing, flow, tableHead, tableRow } from "../table.t
 import { caution, type Fact, facts, tickBox } from "../tags.ts";
 import { paragraph, textAt, textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { type BoardToBuy, costOf, sheetsToGet, type SheetsToGet } from "./items.ts";
+import {
+  type BoardToBuy,
+  costOf,
+  type LengthsToGet,
+  lengthsToGet,
+  type MouldingToBuy,
+  sheetsToGet,
+  type SheetsToGet,
+} from "./items.ts";
 
 /** Everything that a shopping list says. */
 export interface ShoppingJob {
   readonly boards: readonly BoardToBuy[];
+  /** Null: no frames are made. */
+  readonly moulding: MouldingToBuy | null;
   /** How many works it is for. */
   readonly works: number;
   /** The heads of all works together: what the hinges need of tape; null: no tape. */
@@ -111,7 +125,10 @@ function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): Shopping
 
 function headOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Length): Block {
   const { job } = desk;
-  const fromRack = sheets.filter((one) => one.fromRack).reduce((count, one) => count + one.count, 0);
+  const sticks = lengthsToGet(job.moulding);
+  const fromRack = [...sheets, ...sticks]
+    .filter((one) => one.fromRack)
+    .reduce((count, one) => count + one.count, 0);
   const all: Fact[] = [{ name: SHOPPING.unit, value: unitWords(job.ruler) }];
   if (fromRack > 0) all.push({ name: SHOPPING.fromRackFact, value: rackFact(fromRack) });
   if (job.priced) all.push({ name: SHOPPING.money, value: moneyFact(job.currency) });
@@ -154,6 +171,8 @@ interface Line {
   readonly size: Phrase;
   /** What one costs; null: not known, or nothing. */
   readonly each: number | null;
+  /** What they come to, packs counted. */
+  readonly cost: number;
   readonly pays: boolean;
 }
 
@@ -167,10 +186,29 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
     count: one.count,
     of: sheetsWord(one.count),
     what: boardWhat(one.board),
-    size: one.fromRack ? takeOut(one.name, one.size, one.ruler) : askFor(one.size, one.needs, one.ruler),
+    size: one.fromRack
+      ? takeOut(one.name, one.size, one.ruler)
+      : [askFor(one.size, one.needs, one.ruler), ...packWords(one)],
     each: priced && !one.fromRack ? one.each : null,
+    cost: one.buying.cost,
     pays: !one.fromRack,
   });
+  const stickOf = (one: LengthsToGet): Line => ({
+    count: one.count,
+    of: sticksWord(one.count),
+    what: boardWhat(one.moulding),
+    size: askForLength(one.length, ruler),
+    each: priced && !one.fromRack ? one.each : null,
+    cost: one.buying.cost,
+    pays: !one.fromRack,
+  });
+  const sticks = lengthsToGet(job.moulding);
+  const boughtSticks = sticks.filter((one) => !one.fromRack);
+  const [glazing, board] = [
+    bought.filter(({ material }) => material !== "board"),
+    bought.filter(({ material }) => material === "board"),
+  ];
+  const total = costOf([...bought, ...boughtSticks]);
   const small: Line[] = [
     ...(job.tape === null
       ? []
@@ -181,14 +219,32 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
             what: SHOPPING.tape,
             size: tapeSize(job.tape, TAPE_WIDTH[ruler.unit], COARSE[ruler.unit]),
             each: null,
+            cost: 0,
             pays: true,
           },
         ]),
-    { count: 1, of: packsWord(1), what: SHOPPING.blades, size: SHOPPING.newBlade, each: null, pays: true },
+    {
+      count: 1,
+      of: packsWord(1),
+      what: SHOPPING.blades,
+      size: SHOPPING.newBlade,
+      each: null,
+      cost: 0,
+      pays: true,
+    },
   ];
   const groups: readonly (readonly [string, number | null, readonly Line[]])[] = [
-    [SHOPPING.board, priced ? costOf(bought) : null, bought.map(lineOf)],
-    [SHOPPING.rack, null, sheets.filter((one) => one.fromRack).map(lineOf)],
+    [SHOPPING.board, priced ? costOf(board) : null, board.map(lineOf)],
+    [SHOPPING.glazing, priced ? costOf(glazing) : null, glazing.map(lineOf)],
+    [SHOPPING.moulding, priced ? costOf(boughtSticks) : null, boughtSticks.map(stickOf)],
+    [
+      SHOPPING.rack,
+      null,
+      [
+        ...sheets.filter((one) => one.fromRack).map(lineOf),
+        ...sticks.filter((one) => one.fromRack).map(stickOf),
+      ],
+    ],
     [SHOPPING.small, null, small],
   ];
   return [
@@ -196,7 +252,7 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
     ...groups.flatMap(([name, total, lines]) =>
       lines.length === 0 ? [] : groupRows(desk, columns, head, name, total, lines),
     ),
-    { block: closing(desk, priced ? costOf(bought) : null, width), again: head },
+    { block: closing(desk, priced ? total : null, width), again: head },
   ];
 }
 
@@ -250,8 +306,10 @@ function lineRow(desk: ShoppingDesk, columns: readonly Column[], line: Line): Bl
       ? block(mm(0), mm(0))
       : beside(
           [
-            ...(line.count > 1 ? [textLine(desk, timesEach(line.count, line.each), TYPE.caption)] : []),
-            textLine(desk, money(line.count * line.each), MONEY),
+            ...(line.count > 1 && line.cost === line.count * line.each
+              ? [textLine(desk, timesEach(line.count, line.each), TYPE.caption)]
+              : []),
+            textLine(desk, money(line.cost), MONEY),
           ],
           mm(2.4),
           "foot",
@@ -261,6 +319,13 @@ function lineRow(desk: ShoppingDesk, columns: readonly Column[], line: Line): Bl
     [count, what, reckoned, line.pays ? writeLine(paid) : block(mm(0), mm(0))],
     BETWEEN,
   );
+}
+
+/** How sheets are bought, where that is by the pack. */
+function packWords({ pack, buying, count }: SheetsToGet): readonly Phrase[] {
+  if (pack === null || buying.packs === 0) return [];
+  const over = buying.packs * pack.of + buying.singles - count;
+  return [`; ${inPacks(buying.packs, pack.of, buying.singles, over)}`];
 }
 
 /** A line to write a sum on. */
@@ -285,5 +350,14 @@ function closing(desk: ShoppingDesk, total: number | null, width: Length): Block
             ...placed(rule(paid, "edge"), subtract(width, paid), mm(8)),
           ]),
         ];
-  return stack([...sumRow, gap(mm(3)), caution(desk, SHOPPING.caution, width)]);
+  const { boards, priced } = desk.job;
+  const saved = boards.flatMap((one) =>
+    one.saved === null ? [] : [paragraph(desk, savedLine(one.board, one.saved, priced), TYPE.line, width)],
+  );
+  return stack([
+    ...sumRow,
+    gap(mm(3)),
+    caution(desk, SHOPPING.caution, width),
+    ...(saved.length === 0 ? [] : [gap(mm(2.4)), stack(saved, mm(1))]),
+  ]);
 }
