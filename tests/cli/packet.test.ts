@@ -35,6 +35,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
   expect(ran.err).toContain("hanging.pdf is left out");
   expect(readdirSync(out).toSorted()).toEqual([
     "bench-order.csv",
+    "bench-order.pdf",
     "bench-sheets.pdf",
     "check-list.csv",
     "chop-list.csv",
