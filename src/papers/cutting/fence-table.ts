@@ -1,4 +1,4 @@
-import { type Length, mm, subtract, sum, times } from "../../lengths/index.ts";
+import { larger, type Length, mm, subtract, sum, times } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
 import {
   blanksOff,
@@ -15,7 +15,7 @@ import { beside, type Block, block, placed } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ringBlock, tickBox } from "../tags.ts";
-import { paragraph, textLine } from "../text.ts";
+import { paragraph, textLine, widthOf } from "../text.ts";
 import { FIGURE, TYPE, type TextStyle } from "../type.ts";
 import type { CuttingDesk } from "./desk.ts";
 import { type Boards, type FenceSetting, fenceSettings } from "./fence.ts";
@@ -31,8 +31,8 @@ const KEY: TextStyle = {
 const BODY: TextStyle = { ...TYPE.line, figures: { whole: points(12), stacked: points(14) } };
 
 /** Most settings make a cut or two: the column of cuts is as wide as the longest row needs, up to four of them. */
-function columnsOf(width: Length, most: number): readonly Column[] {
-  const [fence, cuts] = [mm(27), times(TICK_STEP, Math.min(4, Math.max(2, most)))];
+function columnsOf(width: Length, widest: Length, most: number): readonly Column[] {
+  const [fence, cuts] = [larger(mm(27), widest), times(TICK_STEP, Math.min(4, Math.max(2, most)))];
   const rest = subtract(width, sum([fence, cuts, times(BETWEEN, 3)]));
   const into = part(rest, 0.46);
   return [
@@ -57,6 +57,7 @@ export function fenceRows(
   const settings = fenceSettings(sheet);
   const columns = columnsOf(
     width,
+    settings.reduce<Length>((most, { set }) => larger(most, widthOf(desk, keyOf(desk, set), KEY)), mm(0)),
     settings.reduce((most, { cuts }) => Math.max(most, cuts.length), 0),
   );
   const head = tableHead(desk, columns, BETWEEN);
@@ -78,19 +79,20 @@ function cellsOf(
   first: boolean,
   columns: readonly Column[],
 ): readonly Block[] {
-  const { ruler } = desk.speech;
   const widthAt = (index: number): Length => columns[index]?.width ?? mm(0);
-  const key: Phrase = [
-    weighted("bold", bare(setting.set, ruler)),
-    { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
-  ];
   return [
-    textLine(desk, key, KEY),
+    textLine(desk, keyOf(desk, setting.set), KEY),
     cutTicks(desk, setting.cuts, widthAt(1)),
     paragraph(desk, goesIn(desk, sheet, setting, first), BODY, widthAt(2)),
     paragraph(desk, strong(comesOff(desk, numbers, setting)), BODY, widthAt(3)),
   ];
 }
+
+/** What the fence is set to, the unit small. */
+const keyOf = ({ speech: { ruler } }: CuttingDesk, set: Length): Phrase => [
+  weighted("bold", bare(set, ruler)),
+  { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
+];
 
 /** A box to tick and the cut's number, as many to a line as there is room for. */
 function cutTicks(desk: CuttingDesk, cuts: readonly number[], width: Length): Block {

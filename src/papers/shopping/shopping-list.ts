@@ -208,7 +208,7 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
     bought.filter(({ material }) => material !== "board"),
     bought.filter(({ material }) => material === "board"),
   ];
-  const total = costOf([...bought, ...boughtSticks]);
+  const inAll = costOf([...bought, ...boughtSticks]);
   const small: Line[] = [
     ...(job.tape === null
       ? []
@@ -252,7 +252,7 @@ function rowsOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
     ...groups.flatMap(([name, total, lines]) =>
       lines.length === 0 ? [] : groupRows(desk, columns, head, name, total, lines),
     ),
-    { block: closing(desk, priced ? total : null, width), again: head },
+    { block: closing(desk, priced ? inAll : null, width), again: head },
   ];
 }
 
