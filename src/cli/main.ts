@@ -4,6 +4,7 @@ import { localDay } from "../packet/index.ts";
 import { CLI } from "../words/cli.ts";
 import type { ComposeOptions } from "./compose.ts";
 import type { CutOptions } from "./cut.ts";
+import type { SeriesOptions } from "./series.ts";
 import type { DrawOptions } from "./draw.ts";
 import { Unreadable } from "./input.ts";
 import type { ListOptions } from "./list.ts";
@@ -58,6 +59,20 @@ export async function main(argv: readonly string[]): Promise<number> {
     .action(async (file: string | undefined, options: CutOptions) => {
       const { runCut } = await import("./cut.ts");
       status = await runCut(file, options);
+    });
+
+  program
+    .command("series")
+    .description(CLI.series.about)
+    .argument("[file]", CLI.series.file)
+    .option("--json", CLI.compose.json)
+    .option("--lines", CLI.compose.lines)
+    .option("--works <list>", CLI.series.works)
+    .option("--practice <file>", CLI.compose.practice)
+    .addHelpText("after", CLI.series.help)
+    .action(async (file: string | undefined, options: SeriesOptions) => {
+      const { runSeries } = await import("./series.ts");
+      status = await runSeries(file, options);
     });
 
   program

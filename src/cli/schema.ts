@@ -3,6 +3,7 @@ import {
   cutDocument,
   jsonSchemaOf,
   practiceDocument,
+  seriesDocument,
   showDocument,
   stockDocument,
 } from "../show/index.ts";
@@ -16,6 +17,7 @@ const SCHEMAS = {
   practice: practiceDocument,
   stock: stockDocument,
   cut: cutDocument,
+  series: seriesDocument,
 } as const satisfies Record<SchemaName, unknown>;
 
 /** `margent schema`: the JSON Schema of one document, made from the code that validates. */

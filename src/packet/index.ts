@@ -3,3 +3,4 @@ export { isDay, localDay, noonOf } from "./days.ts";
 export type { PacketFile } from "./file.ts";
 export { type PacketOrder, type PacketProblem, prepare } from "./order.ts";
 export { makePacket, type Packet, packeted } from "./packet.ts";
+export { composeWorks } from "./works.ts";

@@ -32,6 +32,8 @@ export {
 } from "./read-show.ts";
 export { cutDocument } from "./cut-schema.ts";
 export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
+export { seriesDocument } from "./series-schema.ts";
+export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
 export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "./hang-json.ts";

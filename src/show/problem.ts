@@ -32,6 +32,8 @@ export type Wanted =
   | { readonly kind: "outline"; readonly fault: "few-points" | "crosses-itself" }
   | { readonly kind: "at-most"; readonly most: number }
   | { readonly kind: "at-least"; readonly least: number }
+  /** Limits in their order: a most that is not below its least, a lift between its own. */
+  | { readonly kind: "between"; readonly what: "border" | "lift" }
   | { readonly kind: "json" }
   | { readonly kind: "version"; readonly reads: number };
 

@@ -46,6 +46,26 @@ Exit status: 0 all went in; 1 some row or work needs mending, the rest is there;
 
 Exit status: 0 done; 1 done, but some piece cannot be cut; 2 nothing could be read.`,
   },
+  series: {
+    about: "the outer sizes for a whole show: for every number of them those that cost least",
+    file: "sizes, limits and works as JSON; standard input where absent",
+    works: "a list (CSV, XLSX) or show (JSON) whose windows are taken instead of the document's works",
+    hopeless: (row: number, title: string): string =>
+      `row ${row}, ${title}: left out, it cannot be cut as asked on any size`,
+    help: `
+  echo '{"unit":"in","border":{"least":"2","most":"4"},"lift":{"by":"1/4","least":"0","most":"1/2"},
+         "sizes":[{"name":"11 x 14","width":"11","height":"14","cost":1.9},
+                  {"name":"16 x 20","width":"16","height":"20","cost":3.9}],
+         "works":[{"title":"Ebb","width":"6 1/2","height":"9"},
+                  {"title":"Ferry slip","width":"10","height":"13","n":3}]}' | margent series
+
+A work's "width" and "height" are its window's at the back of the lowest mat; "cost" is the board of
+one work of that size. A size may stand either way up, unless "turn" is false. With --works the
+windows of a list or show are composed first; "reach" then comes from each print's own paper.
+
+Exit status: 0 done; 1 done, but some work is served by no size or some row was bad; 2 nothing could
+be read.`,
+  },
   list: {
     about: "a show as a list that a spreadsheet opens",
     out: "the file to write; its ending says how: .csv or .xlsx",

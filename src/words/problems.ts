@@ -73,6 +73,10 @@ export function sayWanted(wanted: Wanted): string {
       return `at most ${wanted.most}`;
     case "at-least":
       return `at least ${wanted.least}`;
+    case "between":
+      return wanted.what === "border"
+        ? "a border of at least the least"
+        : "a lift between its least and its most";
     case "json":
       return "one JSON document";
     case "version":
