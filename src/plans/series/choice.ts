@@ -18,11 +18,20 @@ export interface Row {
 }
 
 /** What the rows cost when only these sizes can be had; Infinity where one is not served. */
-export function costOf({ prices, rows }: Choice, chosen: ReadonlySet<number>): number {
-  return rows.reduce((sum, { servedBy, weight }) => {
-    const size = servedBy.find((one) => chosen.has(one));
-    return sum + (size === undefined ? Number.POSITIVE_INFINITY : weight * at(prices, size));
-  }, 0);
+export function costOf({ prices, rows }: Choice, sizes: readonly number[]): number {
+  const chosen = new Uint8Array(prices.length);
+  for (const size of sizes) chosen[size] = 1;
+  let sum = 0;
+  for (const { servedBy, weight } of rows) {
+    let price = Number.POSITIVE_INFINITY;
+    for (const size of servedBy) {
+      if (chosen[size] !== 1) continue;
+      price = at(prices, size);
+      break;
+    }
+    sum += weight * price;
+  }
+  return sum;
 }
 
 /** The fewest sizes that serve every row, and a number that surely no fewer do. */

@@ -30,13 +30,16 @@ export function planSeries(job: SeriesJob): SeriesPlan {
   const steps: SeriesStep[] = [];
   const cover = fewestSizes(choice, COVER_STEPS);
   let before = cover.chosen;
+  let values: Float64Array | undefined;
   const ideal = choice.rows.reduce(
     (sum, { servedBy, weight }) => sum + weight * at(choice.prices, servedBy[0] ?? 0),
     0,
   );
   for (let most = cover.chosen.length; served.length > 0; most++) {
-    const { sizes, cost, bound } = choose(choice, most, before, STEPS);
+    const found = choose(choice, most, before, STEPS, values);
+    const { sizes, cost, bound } = found;
     before = sizes;
+    values = found.values;
     const last = steps.at(-1);
     const money = (cost * unit) / PARTS;
     steps.push({

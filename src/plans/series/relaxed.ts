@@ -39,14 +39,15 @@ export function relaxed(
   const worth = new Float64Array(prices.length);
   for (let step = 0; step < steps; step++) {
     worth.fill(0);
-    rows.forEach(({ servedBy, weight }, row) => {
+    for (const [row, { servedBy, weight }] of rows.entries()) {
       const value = at(values, row);
       for (const size of servedBy) {
-        const gain = value - weight * at(prices, size);
+        // The innermost of all loops: every place is known to hold a number.
+        const gain = value - weight * (prices[size] ?? 0);
         if (gain <= 0) break;
-        worth[size] = at(worth, size) + gain;
+        worth[size] = (worth[size] ?? 0) + gain;
       }
-    });
+    }
     const open = [...prices.keys()]
       .filter((size) => at(settled.state, size) === 0 && at(worth, size) > 0)
       .toSorted((a, b) => at(worth, b) - at(worth, a))
@@ -78,8 +79,8 @@ export function relaxed(
       const value = at(values, row);
       let served = 0;
       for (const size of servedBy) {
-        if (value - weight * at(prices, size) <= 0) break;
-        served += at(taken, size);
+        if (value - weight * (prices[size] ?? 0) <= 0) break;
+        served += taken[size] ?? 0;
       }
       return 1 - served;
     });
