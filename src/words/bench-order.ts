@@ -23,7 +23,8 @@ export const BENCH_ORDER_PAPER = {
   markedNumbers: "tick each as it is marked",
   marked: "marked alike",
   byItself: "each by itself, from its own sheet",
-  eachBySheet: "The borders stand on the bench sheet of each. Mark the backs, all before the first cut.",
+  eachBySheet:
+    "The borders stand on the bench sheet of each. Mark the backs before the first cut; a blank out of an OUT, when it has fallen.",
   stop: "stop",
   scaleReads: "scale reads",
   cuts: "lay in, cut, tick",

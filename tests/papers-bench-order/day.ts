@@ -30,7 +30,13 @@ export async function dayOf(path: string, asked = 0) {
   if (!prepared.ok) throw new Error(`${path} cannot be prepared`);
   const { works, practice, stock } = prepared.value;
   let time = 0;
-  const boards = planBoards(works, practice, stock, { seconds: asked / 1000, seed: 1, clock: () => time++ }, () => undefined);
+  const boards = planBoards(
+    works,
+    practice,
+    stock,
+    { seconds: asked / 1000, seed: 1, clock: () => time++ },
+    () => undefined,
+  );
   const blanks = numberBlanks(works, boards, 2);
   const day = benchDay(works, blanks);
   return {
