@@ -36,8 +36,9 @@ const centre = fc.option(length(1000, 6000));
 const jobs = (rule: fc.Arbitrary<WallRule>, most: number): fc.Arbitrary<WallJob> =>
   fc.record({
     wall: fc.record({ width: length(3000, 12_000), height: length(2000, 4000) }),
+    floor: length(-1500, 0),
     avoid,
-    eyeLine: length(1200, 1700),
+    eyeLine: length(0, 1700),
     rule,
     frames: fc.array(frame, { maxLength: most }),
   });
@@ -102,6 +103,7 @@ describe("a wall", () => {
     const door = { name: "door", x: mm(2600), y: ZERO, width: mm(900), height: mm(2100) };
     const job: WallJob = {
       wall: { width: mm(9000), height: mm(3000) },
+      floor: ZERO,
       avoid: [door],
       eyeLine: mm(1500),
       rule: { kind: "cluster", gap: mm(50), centre: mm(3000) },
@@ -124,6 +126,7 @@ describe("a wall", () => {
   it("[HG14] a row wider than its wall says what it needs, and names what passes which edge", () => {
     const job: WallJob = {
       wall: { width: inch(40), height: inch(96) },
+      floor: ZERO,
       avoid: [],
       eyeLine: inch(57),
       rule: { kind: "gap", gap: inch(2), centre: null },
@@ -141,6 +144,7 @@ describe("a wall", () => {
   it("[HG15] a row of two, one three times as heavy, balances a quarter of the way from its middle", () => {
     const job: WallJob = {
       wall: { width: inch(100), height: inch(96) },
+      floor: ZERO,
       avoid: [],
       eyeLine: inch(57),
       rule: { kind: "gap", gap: ZERO, centre: null },

@@ -204,7 +204,7 @@ function reckoningOf(
 ): readonly HangStep[] {
   const steps: HangStep[] = [];
   const step = (name: HangStep["name"], sum: Sum, is: Length): void => {
-    steps.push({ name, sum, is, makes: valueOf(sum) });
+    steps.push({ name, sum, is, makes: valueOf(sum), rounded: null });
   };
   if (hanging.kind === "wire" && taut !== null) wireStep(hanging, taut, step);
   const down: Sum =

@@ -1,5 +1,5 @@
 import type { Length } from "../../lengths/index.ts";
-import type { Sum } from "../reckoning.ts";
+import type { MadeStep } from "../reckoning.ts";
 import type { Level } from "../check.ts";
 import type { Loads } from "./statics.ts";
 
@@ -54,11 +54,9 @@ export interface HookPlace {
   readonly nail: Length;
 }
 
-export interface HangStep {
+/** One sum behind a hook's place. */
+export interface HangStep extends Omit<MadeStep, "name"> {
   readonly name: "rise" | "wire" | "bear" | "nail";
-  readonly sum: Sum;
-  readonly is: Length;
-  readonly makes: number;
 }
 
 /** How one work hangs. */

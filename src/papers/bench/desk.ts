@@ -51,7 +51,7 @@ export function numberedStops(stops: readonly Stop[]): readonly NumberedStop[] {
 }
 
 /** Scales that a drawing may have; past the last, whole hundreds. The largest that fits is taken. */
-const SCALES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
+const SCALES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50, 60, 75, 100];
 
 /** How many times smaller than the thing a drawing must be to fit a room. */
 export function fittingScale(width: Length, height: Length, roomWidth: Length, roomHeight: Length): number {

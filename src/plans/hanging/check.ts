@@ -38,7 +38,11 @@ function* apart(job: WallJob, { checks }: WallPlan, boxes: readonly Edges[]): Ge
     for (const other of boxes)
       if (other.index > box.index && overlap(box, other) && !said("frames-overlap", box.index))
         yield `frames ${box.index} and ${other.index} overlap and no check says so`;
-    const off = box.left < 0 || box.foot < 0 || box.right > job.wall.width || box.top > job.wall.height;
+    const off =
+      box.left < 0 ||
+      box.foot < job.floor ||
+      box.right > job.wall.width ||
+      box.top > job.floor + job.wall.height;
     if (off !== said("off-wall", box.index))
       yield `frame ${box.index}: off the wall ${off}, checked otherwise`;
     const touched = job.avoid.some((one) =>

@@ -31,8 +31,8 @@ export function clearWay(job: WallJob, places: WallPlan["places"]): Way {
       });
   };
   if (clearBy(gap)(STAY)) return STAY;
-  const across = shortest(waysPast(boxes, job, gap, "x", "width"));
-  const up = shortest(waysPast(boxes, job, gap, "y", "height"));
+  const across = shortest(waysPast(boxes, job, gap, { axis: "x", size: "width", from: ZERO }));
+  const up = shortest(waysPast(boxes, job, gap, { axis: "y", size: "height", from: job.floor }));
   const tries: readonly Way[] = [
     ...across.map((way) => ({ across: way, up: ZERO })),
     ...up.map((way) => ({ across: ZERO, up: way })),
@@ -49,12 +49,15 @@ function waysPast(
   boxes: readonly WallBox[],
   { avoid, wall }: WallJob,
   gap: Length,
-  axis: "x" | "y",
-  size: "width" | "height",
+  {
+    axis,
+    size,
+    from,
+  }: { readonly axis: "x" | "y"; readonly size: "width" | "height"; readonly from: Length },
 ): readonly Length[] {
   const ends = boxes.flatMap((box) => [
-    subtract(ZERO, box[axis]),
-    subtract(wall[size], add(box[axis], box[size])),
+    subtract(from, box[axis]),
+    subtract(add(from, wall[size]), add(box[axis], box[size])),
   ]);
   const past = boxes.flatMap((box) =>
     avoid.flatMap((other) => [
@@ -68,8 +71,11 @@ function waysPast(
 const shortest = (ways: readonly Length[]): readonly Length[] =>
   [...new Set(ways)].toSorted((a, b) => Math.abs(a) - Math.abs(b));
 
-const onWall = ({ wall }: WallJob, box: WallBox): boolean =>
-  box.x >= 0 && box.y >= 0 && box.x + box.width <= wall.width && box.y + box.height <= wall.height;
+const onWall = ({ wall, floor }: WallJob, box: WallBox): boolean =>
+  box.x >= 0 &&
+  box.y >= floor &&
+  box.x + box.width <= wall.width &&
+  box.y + box.height <= floor + wall.height;
 
 /** A box with so much room round it. */
 export const wider = (box: WallBox, room: Length): WallBox => ({

@@ -1,6 +1,6 @@
 import type { Length } from "../../lengths/index.ts";
 
-/** Something on the wall that no frame may touch; x from the wall's left corner, y up, to its lower left corner. */
+/** Something on the wall that no frame may touch; x from the wall's left corner, y up from the job's nought, to its lower left corner. */
 export interface WallBox {
   readonly x: Length;
   readonly y: Length;
@@ -43,6 +43,8 @@ export type WallRule =
 /** One wall and what is to hang on it. */
 export interface WallJob {
   readonly wall: { readonly width: Length; readonly height: Length };
+  /** The floor's own height: nought, or below it where heights are counted from a level line. */
+  readonly floor: Length;
   readonly avoid: readonly Obstacle[];
   /** Where the middle of a row hangs. */
   readonly eyeLine: Length;

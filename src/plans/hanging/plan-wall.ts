@@ -108,8 +108,8 @@ function* wallChecks(job: WallJob, { places, gaps }: LaidWall): Generator<WallCh
     for (const [side, by] of [
       ["left", subtract(ZERO, box.x)],
       ["right", subtract(add(box.x, box.width), job.wall.width)],
-      ["foot", subtract(ZERO, box.y)],
-      ["top", subtract(add(box.y, box.height), job.wall.height)],
+      ["foot", subtract(job.floor, box.y)],
+      ["top", subtract(add(box.y, box.height), add(job.floor, job.wall.height))],
     ] as const)
       if (by > 0) yield { level: "stop", code: "off-wall", frame, side, by };
     for (const [obstacle, other] of job.avoid.entries())

@@ -1,0 +1,85 @@
+import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
+import { HANGING_SHEET, kilograms, newtonsWords, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
+import { bare, NBSP, type Phrase, strong, weighted } from "../../words/index.ts";
+import { beside, type Block, block, stack } from "../block.ts";
+import { points } from "../paper.ts";
+import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
+import { ringBlock, tickBox } from "../tags.ts";
+import { paragraph, textLine } from "../text.ts";
+import { FIGURE, TYPE, type TextStyle } from "../type.ts";
+import type { HangingDesk, LetteredHook } from "./desk.ts";
+
+const BETWEEN = mm(3);
+const SET: TextStyle = {
+  size: FIGURE.set,
+  weight: "bold",
+  leading: points(28),
+  figures: { whole: FIGURE.set, stacked: points(28) },
+};
+const PROOF: TextStyle = {
+  size: points(15),
+  weight: "semibold",
+  leading: points(17),
+  figures: { whole: points(15), stacked: points(17) },
+};
+const LETTER: TextStyle = { size: points(19), weight: "bold", leading: points(20) };
+
+function columnsOf({ job }: HangingDesk, width: Length): readonly Column[] {
+  const [hook, check, work] = [mm(17), mm(34), mm(38)];
+  const rest = subtract(width, sum([hook, check, work, times(BETWEEN, 4)]));
+  const across = subtract(rest, mm(42));
+  return [
+    { name: HANGING_SHEET.hook, width: hook, align: "start" },
+    { name: strong(HANGING_SHEET.across), width: across, align: "start" },
+    { name: strong(upFrom(job.level !== null)), width: mm(42), align: "start" },
+    { name: HANGING_SHEET.check, width: check, align: "start" },
+    { name: HANGING_SHEET.work, width: work, align: "end" },
+  ];
+}
+
+/** One row a hook: its letter to tick, two tape measures, a third that proves the first, and what it carries. */
+export function hookRows(desk: HangingDesk, width: Length): readonly Flowing[] {
+  if (desk.hooks.length === 0) return [];
+  const columns = columnsOf(desk, width);
+  const head = tableHead(desk, columns, BETWEEN);
+  const rows = desk.hooks.map((hook) =>
+    tableRow(columns, cellsOf(desk, hook, columns), BETWEEN, {
+      above: mm(1),
+      below: mm(1),
+      line: "rule-thin",
+    }),
+  );
+  return [{ block: head, withNext: true }, ...rows.map((row) => ({ block: row, again: head }))];
+}
+
+function cellsOf(desk: HangingDesk, hook: LetteredHook, columns: readonly Column[]): readonly Block[] {
+  const { ruler, job, safety } = desk.job;
+  // A tape shows no more than its marks; the two measures across make the wall as they are printed.
+  const across = toGraduation(hook.x, ruler.graduation, "nearest");
+  const figure = (length: Length): Phrase => [
+    weighted("bold", bare(length, ruler)),
+    { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
+  ];
+  return [
+    beside([tickBox(), textLine(desk, hook.letter, LETTER)], mm(2.4), "middle"),
+    textLine(desk, figure(across), SET),
+    textLine(desk, figure(toGraduation(hook.nail, ruler.graduation, "nearest")), SET),
+    textLine(desk, bare(subtract(job.wall.width, across), ruler), PROOF),
+    beside(
+      [
+        ringBlock(desk, String(hook.number), "white"),
+        hook.load === null ? block(mm(0), mm(0)) : carries(desk, hook.load, safety, columns),
+      ],
+      mm(4),
+      "middle",
+    ),
+  ];
+}
+
+function carries(desk: HangingDesk, load: number, safety: number, columns: readonly Column[]): Block {
+  const width = subtract(columns[4]?.width ?? mm(40), mm(9.4));
+  return stack([
+    paragraph(desk, [strong(kilograms(load)), ` (${newtonsWords(load)})`], TYPE.line, width, "end"),
+    paragraph(desk, ratedWords(load, safety), TYPE.caption, width, "end"),
+  ]);
+}

@@ -1,0 +1,114 @@
+import { add, type Length, type Ruler } from "../lengths/index.ts";
+import type { WallRule } from "../plans/index.ts";
+import { bare, count, flat, NBSP, type Phrase, runs, strong, withUnit } from "./runs.ts";
+
+/** What stands on a hanging sheet. */
+export const HANGING_SHEET = {
+  paper: "HANGING SHEET",
+  wall: "Wall",
+  unit: "unit",
+  wallSize: "wall",
+  level: "level line",
+  drop: "hook’s own drop",
+  makesVoid: "makes void",
+  eyeLine: "eye line",
+  levelLine: "LEVEL LINE",
+  floor: "floor",
+  floorsFall: "floors fall: measure from the line, not from the floor",
+  markLine: "floors fall: mark one level line, and measure up from it",
+  hook: "hook",
+  across: "ACROSS from left corner",
+  check: "check from right corner",
+  work: "work; it carries, rated",
+  nailNotWire: "NAIL, not wire",
+  nailHole: "nail hole",
+  bears: "wire or ring bears here",
+  trueSize: "true size; other hook, other drop",
+  plaster: "Plaster alone holds no screw: find what is behind it.",
+  licensed: `Over a seat or bed, in a public place, above 22${NBSP}kg (50${NBSP}lb), where the ground shakes: a licensed hand. Local codes come first.`,
+  notHung: "NOT ON THIS SHEET",
+  hooksTells: "hooks",
+  wallTells: "wall and hooks",
+} as const;
+
+/** The heading of the column that a nail is set by. */
+export const upFrom = (level: boolean): Phrase =>
+  level ? "UP from level line, to NAIL" : "UP from floor, to NAIL";
+
+export const wallSeen = (over: number): string => `wall, seen from the room, 1${NBSP}:${NBSP}${over}`;
+
+/** A wall and how many works hang on it. */
+export const wallTitle = (name: string, works: number): string =>
+  `${name === "" ? HANGING_SHEET.wall : name}: ${works} ${works === 1 ? "work" : "works"}`;
+
+/** The rule as one would say it, and the eye line. */
+export function ruleLine(rule: WallRule, eyeLine: Length, level: Length | null, ruler: Ruler): Phrase {
+  const height = level === null ? eyeLine : add(eyeLine, level);
+  return flat([ruleWords(rule, ruler), runs` Eye line ${strong(withUnit(height, ruler))} above the floor.`]);
+}
+
+function ruleWords(rule: WallRule, ruler: Ruler): Phrase {
+  switch (rule.kind) {
+    case "gap":
+      return runs`Gap ${strong(withUnit(rule.gap, ruler))} between frames, the row ${rule.centre === null ? "centred on the wall" : "about its own middle"}.`;
+    case "spread":
+      return "Equal gaps that fill the wall, the ends included.";
+    case "grid":
+      return runs`${count(rule.columns)} columns, ${strong(withUnit(rule.gap, ruler))} between them, ${strong(withUnit(rule.rowGap, ruler))} between rows.`;
+    case "cluster":
+      return runs`A group, neighbours ${strong(withUnit(rule.gap, ruler))} apart.`;
+  }
+}
+
+export const levelFact = (level: Length, ruler: Ruler): Phrase =>
+  runs`${withUnit(level, ruler)} above the floor at the left corner`;
+
+export const sizeOfWall = (width: Length, height: Length, ruler: Ruler): Phrase =>
+  runs`${bare(width, ruler)} wide, ${withUnit(height, ruler)} high`;
+
+/** Kilograms of a force, rounded up to the tenth. */
+export const kilograms = (newtons: number): string =>
+  `${(Math.ceil((newtons / 9.80665) * 10 - 1e-6) / 10).toFixed(1)}${NBSP}kg`;
+
+export const newtonsWords = (newtons: number): string =>
+  `${(Math.ceil(newtons * 10 - 1e-6) / 10).toFixed(1)}${NBSP}N`;
+
+/** What the hook must be rated for. */
+export const ratedWords = (newtons: number, safety: number): string => `rated ${kilograms(newtons * safety)}`;
+
+/** The wire of some works: how long, how far it rises, and what it pulls. */
+export const wireLine = (
+  length: Length,
+  rise: Length,
+  pull: { readonly wire: number; readonly half: number } | null,
+  ruler: Ruler,
+): Phrase =>
+  flat([
+    runs`Wire ${strong(withUnit(length, ruler))} from ring to ring, taut drop ${strong(withUnit(rise, ruler))}.`,
+    pull === null
+      ? ""
+      : runs` Each ring and the wire pull ${strong(kilograms(pull.wire))}, not ${kilograms(pull.half)}.`,
+  ]);
+
+export const wireHead = (hooks: number): string => (hooks === 1 ? "Wire, one hook" : "Wire, two hooks");
+
+/** Further wires of the same wall. */
+export const otherWire = (numbers: readonly number[], words: Phrase): Phrase =>
+  flat([strong(`${numbers.join(", ")}: `), words]);
+
+export const apartWords = (apart: Length, ruler: Ruler): Phrase =>
+  runs`rings ${withUnit(apart, ruler)} apart`;
+
+/** How much more than its load a hook must be rated for. */
+export const ratedTimes = (safety: number): string =>
+  `Hook, screw and wire rated ${safety} times their load, for this wall.`;
+
+/** Hooks by letters: A to Z, then AA. */
+export function hookLetter(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : hookLetter(Math.floor(index / 26) - 1) + last;
+}
+
+/** Why a work's hooks are not on the sheet. */
+export const notHung = (number: number, title: string, why: string): string =>
+  `${number}${title === "" ? "" : `, ${title}`}: ${why}`;
