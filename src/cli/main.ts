@@ -4,6 +4,7 @@ import { localDay } from "../packet/index.ts";
 import { CLI } from "../words/cli.ts";
 import type { ComposeOptions } from "./compose.ts";
 import type { CutOptions } from "./cut.ts";
+import type { HangOptions } from "./hang.ts";
 import type { SeriesOptions } from "./series.ts";
 import type { DrawOptions } from "./draw.ts";
 import { Unreadable } from "./input.ts";
@@ -59,6 +60,33 @@ export async function main(argv: readonly string[]): Promise<number> {
     .action(async (file: string | undefined, options: CutOptions) => {
       const { runCut } = await import("./cut.ts");
       status = await runCut(file, options);
+    });
+
+  program
+    .command("chop")
+    .description(CLI.chop.about)
+    .argument("[file]", CLI.chop.file)
+    .option("--json", CLI.compose.json)
+    .option("--lines", CLI.compose.lines)
+    .addHelpText("after", CLI.chop.help)
+    .action(async (file: string | undefined, options: CutOptions) => {
+      const { runChop } = await import("./chop.ts");
+      status = await runChop(file, options);
+    });
+
+  program
+    .command("hang")
+    .description(CLI.hang.about)
+    .argument("[file]", CLI.hang.file)
+    .option("--json", CLI.compose.json)
+    .option("--lines", CLI.compose.lines)
+    .option("--sheet <file>", CLI.hang.sheet)
+    .option("--paper <name>", CLI.hang.paper, "a4")
+    .option("--date <day>", CLI.packet.date)
+    .addHelpText("after", CLI.hang.help)
+    .action(async (file: string | undefined, options: HangOptions) => {
+      const { runHang } = await import("./hang.ts");
+      status = await runHang(file, options, today);
     });
 
   program

@@ -1,6 +1,8 @@
 import {
+  chopDocument,
   composeDocument,
   cutDocument,
+  hangDocument,
   jsonSchemaOf,
   practiceDocument,
   seriesDocument,
@@ -18,6 +20,8 @@ const SCHEMAS = {
   stock: stockDocument,
   cut: cutDocument,
   series: seriesDocument,
+  chop: chopDocument,
+  hang: hangDocument,
 } as const satisfies Record<SchemaName, unknown>;
 
 /** `margent schema`: the JSON Schema of one document, made from the code that validates. */

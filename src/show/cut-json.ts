@@ -17,7 +17,8 @@ import {
   sayDropOutOf,
 } from "../words/cutting.ts";
 import type { ProblemJson } from "./compose-json.ts";
-import { type CutProblem, type CutUnit, readCut } from "./read-cut.ts";
+import type { CutProblem, CutUnit } from "./job-reader.ts";
+import { readCut } from "./read-cut.ts";
 
 /** Milliseconds from any start. */
 export type Clock = () => number;
@@ -94,7 +95,8 @@ export function cuttingPlanJson(job: CuttingJob, plan: CuttingPlan, unit: CutUni
   };
 }
 
-const numberIn = (unit: CutUnit): ((length: Length) => number) => {
+/** A length as a bare number in the job's unit. */
+export const numberIn = (unit: CutUnit): ((length: Length) => number) => {
   switch (unit) {
     case "in":
       return toInches;

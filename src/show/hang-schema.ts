@@ -70,7 +70,10 @@ const rule = z.union([
 export const hangDocument = z.object({
   unit: z.optional(z.enum(["in", "mm"])),
   graduation: z.optional(length),
-  wall: z.object({ width: length, height: length }),
+  /** Whose sheet it is, as it stands at the head of the paper. */
+  studio: z.optional(z.string()),
+  show: z.optional(z.string()),
+  wall: z.object({ name: z.optional(z.string()), width: length, height: length }),
   avoid: z.optional(
     z
       .array(z.object({ name: z.optional(z.string()), x: length, y: length, width: length, height: length }))

@@ -31,10 +31,13 @@ export {
   type ShowResult,
 } from "./read-show.ts";
 export { cutDocument } from "./cut-schema.ts";
+export { chopDocument } from "./chop-schema.ts";
+export { chopFor, chopResult, choppingPlanJson } from "./chop-json.ts";
 export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { seriesDocument } from "./series-schema.ts";
 export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
 export { hangDocument } from "./hang-schema.ts";
-export { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "./hang-json.ts";
+export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
+export type { HungWall } from "./read-hang.ts";
 export { readMass } from "./mass.ts";

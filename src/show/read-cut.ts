@@ -1,34 +1,9 @@
 import type { Size } from "../geometry/index.ts";
-import { inch, type Length, mm, ticks, ZERO } from "../lengths/index.ts";
-import {
-  type CuttingJob,
-  LONGEST_SIDE,
-  MOST_PIECES,
-  type PieceWanted,
-  type StockSheet,
-} from "../plans/index.ts";
-import { foundText, type Wanted } from "./problem.ts";
-import { type CUT_UNITS, type CutDocument, cutDocument } from "./cut-schema.ts";
-import { Reader } from "./reader.ts";
+import { inch, type Length, mm, ZERO } from "../lengths/index.ts";
+import { type CuttingJob, MOST_PIECES, type PieceWanted, type StockSheet } from "../plans/index.ts";
+import { type CutDocument, cutDocument } from "./cut-schema.ts";
+import { type CutProblem, type CutUnit, JobReader } from "./job-reader.ts";
 import { validate } from "./validate.ts";
-
-export type CutUnit = (typeof CUT_UNITS)[number];
-
-/** What is wanted in a field of a cutting job, beyond what every document knows. */
-export type CutWanted =
-  | Wanted
-  | { readonly kind: "whole"; readonly most: number | null }
-  | { readonly kind: "side" }
-  | { readonly kind: "price" }
-  | { readonly kind: "seconds" }
-  | { readonly kind: "smaller-window" }
-  | { readonly kind: "fewer-pieces"; readonly most: number };
-
-export interface CutProblem {
-  readonly field: string;
-  readonly found: string;
-  readonly wanted: CutWanted;
-}
 
 /** A job with what the document says about how to plan it and how to write the plan. */
 export interface CutRequest {
@@ -42,42 +17,20 @@ export type CutRead =
   | { readonly ok: true; readonly value: CutRequest }
   | { readonly ok: false; readonly problems: readonly CutProblem[] };
 
-const MOST_SECONDS = 3600;
-const USUAL_SECONDS = 5;
-
 /** Reads one cutting job, in any of its units; every problem is told with its field. */
 export function readCut(document: unknown): CutRead {
   const valid = validate(cutDocument, document);
   if (!valid.ok) return valid;
   const reader = new CutReader(valid.value.unit ?? "in");
   const job = reader.job(valid.value);
-  const { seconds = USUAL_SECONDS, seed = 1 } = valid.value;
-  if (!(seconds >= 0 && seconds <= MOST_SECONDS)) reader.refuse("seconds", seconds, { kind: "seconds" });
-  if (!Number.isSafeInteger(seed)) reader.refuse("seed", seed, { kind: "whole", most: null });
+  const { seconds, seed } = reader.planning(valid.value);
   const problems = reader.all();
   return problems.length > 0
     ? { ok: false, problems }
     : { ok: true, value: { job, unit: reader.unit, seconds, seed } };
 }
 
-class CutReader {
-  readonly unit: CutUnit;
-  private readonly lengths: Reader;
-  private readonly problems: CutProblem[] = [];
-
-  constructor(unit: CutUnit) {
-    this.unit = unit;
-    this.lengths = new Reader(unit === "tick" ? "mm" : unit);
-  }
-
-  all(): readonly CutProblem[] {
-    return [...this.lengths.problems, ...this.problems];
-  }
-
-  refuse(field: string, found: unknown, wanted: CutWanted): void {
-    this.problems.push({ field, found: foundText(found), wanted });
-  }
-
+class CutReader extends JobReader {
   job(document: CutDocument): CuttingJob {
     const trim = this.lengthOr("trim", document.trim);
     const job: CuttingJob = {
@@ -100,16 +53,15 @@ class CutReader {
   }
 
   private sheet(field: string, sheet: CutDocument["sheets"][number], trim: Length): StockSheet {
-    const { cost = 0, copies = null } = sheet;
-    if (!(cost >= 0 && cost <= 1e9)) this.refuse(`${field}.cost`, cost, { kind: "price" });
+    const { cost = 0, copies } = sheet;
     const width = this.side(`${field}.w`, sheet.w);
     const height = this.side(`${field}.h`, sheet.h);
     return {
       name: sheet.name ?? "",
       width,
       height,
-      cost,
-      copies: copies === null ? null : this.whole(`${field}.copies`, copies),
+      cost: this.price(`${field}.cost`, cost),
+      copies: this.copies(`${field}.copies`, copies),
       trim: sheet.trim === undefined ? trim : this.lengthOr(`${field}.trim`, sheet.trim),
     };
   }
@@ -131,45 +83,11 @@ class CutReader {
     };
   }
 
-  private whole(field: string, value: number): number {
-    if (Number.isSafeInteger(value) && value >= 0) return value;
-    this.refuse(field, value, { kind: "whole", most: null });
-    return 0;
-  }
-
   private sizeOr(
     field: string,
     pair: readonly [string | number, string | number] | null | undefined,
   ): Size | null {
     if (pair === undefined || pair === null) return null;
     return { width: this.side(`${field}.0`, pair[0]), height: this.side(`${field}.1`, pair[1]) };
-  }
-
-  private lengthOr(field: string, value: string | number | undefined): Length {
-    if (value === undefined) return ZERO;
-    return this.unit === "tick" ? this.tick(field, value) : this.lengths.length(field, value);
-  }
-
-  /** A length above nought that a bench can hold. */
-  private side(field: string, value: string | number): Length {
-    if (this.unit === "tick") {
-      const before = this.problems.length;
-      const length = this.tick(field, value);
-      if (length === 0 && this.problems.length === before) this.refuse(field, value, { kind: "side" });
-      return length;
-    }
-    const length = this.lengths.size(field, value);
-    if (length > LONGEST_SIDE) this.refuse(field, value, { kind: "side" });
-    return length;
-  }
-
-  /** A whole number of whatever the job counts in. */
-  private tick(field: string, value: string | number): Length {
-    const number = typeof value === "string" && /^\s*\d+\s*$/.test(value) ? Number(value) : value;
-    if (typeof number === "number" && Number.isSafeInteger(number) && number >= 0 && number <= LONGEST_SIDE) {
-      return ticks(number);
-    }
-    this.refuse(field, value, { kind: "whole", most: LONGEST_SIDE });
-    return ZERO;
   }
 }

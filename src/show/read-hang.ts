@@ -38,6 +38,10 @@ export type HangRead =
 
 /** A wall to lay out, the works on it, and how hooks are held against their load. */
 export interface HangRequest {
+  readonly studio: string;
+  readonly show: string;
+  /** What the wall is called. */
+  readonly wall: string;
   readonly ruler: Ruler;
   readonly job: WallJob;
   readonly works: readonly FramedWork[];
@@ -91,6 +95,9 @@ class HangReader extends Reader {
     const works = document.works.map((work, index) => readWork(this, `works.${index}`, work));
     const level = this.lengthOr("levelLine", document.levelLine, ZERO);
     return {
+      studio: document.studio ?? "",
+      show: document.show ?? "",
+      wall: document.wall.name ?? "",
       ruler: {
         unit: this.unit,
         graduation: this.sizeOr("graduation", document.graduation, usual.graduation),

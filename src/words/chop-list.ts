@@ -2,6 +2,7 @@ import type { Size } from "../geometry/index.ts";
 import type { Length, Ruler } from "../lengths/index.ts";
 import type { ChoppingCheck } from "../plans/index.ts";
 import type { Speech } from "./checks.ts";
+import { choppingCheckPhrase } from "./chopping.ts";
 import { wholeWords } from "./figures.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
@@ -122,14 +123,5 @@ export function missingRail(
 ): Phrase {
   const name: Phrase =
     rail === undefined ? "A rail" : flat([rail.name, " (", withUnit(rail.length, ruler, "up"), ")"]);
-  switch (check.code) {
-    case "rail-too-long":
-      return check.longest === null
-        ? runs`${name}: there is no length to chop it from. Add one to the stock.`
-        : runs`${name}: no length is long enough; the longest holds ${withUnit(check.longest, ruler, "down")}. Add a longer one.`;
-    case "lengths-short": {
-      const made = check.wanted - check.missing;
-      return runs`${name}: the lengths run out; ${made === 0 ? "none" : String(made)} of ${String(check.wanted)} ${made === 1 ? "is" : "are"} in the plan. Add lengths to the stock.`;
-    }
-  }
+  return flat(choppingCheckPhrase(check, name, (longest) => withUnit(longest, ruler, "down")));
 }

@@ -46,6 +46,46 @@ Exit status: 0 all went in; 1 some row or work needs mending, the rest is there;
 
 Exit status: 0 done; 1 done, but some piece cannot be cut; 2 nothing could be read.`,
   },
+  chop: {
+    about: "rails of one moulding out of lengths and offcuts",
+    file: "the job as JSON; standard input where absent",
+    help: `
+  echo '{"unit":"in","lengths":[{"name":"oak","length":120,"cost":22}],"saw":"1/8","waste":"1/2",
+         "moulding":{"overall":"3/4","rabbet":"1/4","allowance":"1/8"},
+         "frames":[{"name":"Ebb","width":11,"height":14,"n":2}]}' | margent chop
+
+"frames" are the sizes of the packages; instead, "rails" may be given, each from long point to long
+point: {"name","length","n","frame"}. "kerf" is what a cut takes along the length; "saw" is the
+saw's thickness, of which a cut at 45 degrees takes the square root of 2 times as much. "waste" is
+lost at each end. An offcut is a length with "copies" 1 and no cost.
+
+Chop one small frame in scrap first. Clamp the stick, hands off the saw line; eyes, ears, dust.
+
+Exit status: 0 done; 1 done, but some rail cannot be made; 2 nothing could be read.`,
+  },
+  hang: {
+    about: "frames on a wall: where each hangs, where its hooks go, what they carry",
+    file: "the wall as JSON; standard input where absent",
+    sheet: "also write the hanging sheet, as PDF",
+    paper: "paper to print on, a4 or letter",
+    day: "a day as YYYY-MM-DD",
+    title: (wall: string): string => (wall === "" ? "Hanging sheet" : `Hanging sheet, ${wall}`),
+    help: `
+  echo '{"unit":"in","wall":{"width":"144","height":"96"},"eyeLine":"57","hookDrop":"1/2",
+         "rule":{"row":"gap","gap":"8"},
+         "works":[{"title":"Ebb","width":"16","height":"20","weight":"5 lb",
+                   "hang":{"kind":"wire","below":"5","apart":"12","length":"13"}}]}' | margent hang
+
+x runs from the wall's left corner, y up from the floor or the level line. A wire's "drop" may be
+given instead of its length: how far it rises above the rings when taut. Other ways to hang: "rings",
+"plates", "cleat". Other rules: {"row":"spread"}, {"grid":{"columns":3,"gap":"2"}},
+{"cluster":{"gap":"2"}}.
+
+Hooks and fixings for the load and for the wall they go into; local codes come first. In public
+places, over a bed or seat, above 50 lb (22.68 kg), where the ground shakes: a licensed hand.
+
+Exit status: 0 done; 1 done, but something cannot be hung as asked; 2 nothing could be read.`,
+  },
   series: {
     about: "the outer sizes for a whole show: for every number of them those that cost least",
     file: "sizes, limits and works as JSON; standard input where absent",

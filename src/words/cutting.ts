@@ -1,6 +1,6 @@
 import { exactFigure, type Length, type Ruler } from "../lengths/index.ts";
 import type { BoundArgument, CuttingCheck, CuttingJob } from "../plans/index.ts";
-import type { CutUnit, CutWanted } from "../show/read-cut.ts";
+import type { CutUnit, CutWanted } from "../show/job-reader.ts";
 import { sayWanted } from "./problems.ts";
 import { figureRuns, flat, NBSP, type Phrase, plainText, withUnit } from "./runs.ts";
 
@@ -11,10 +11,10 @@ export interface CuttingSpeech {
 }
 
 /** How a sentence sets its lengths. */
-type Setting = (value: Length) => Phrase;
+export type Setting = (value: Length) => Phrase;
 
 /** Exact, with its unit; a whole number of ticks as it is. */
-const exactly =
+export const exactly =
   (unit: CutUnit): Setting =>
   (value) =>
     unit === "tick" ? String(value) : [figureRuns(exactFigure(value, unit)), `${NBSP}${unit}`];
@@ -114,7 +114,7 @@ export function sayBound(how: BoundArgument): string {
 export const sayDropOutOf = (name: string): string =>
   name === "" ? "window that falls out" : `window of ${name}`;
 
-/** What is wanted in a field of a cutting job. */
+/** What is wanted in a field of a cutting or a chopping job. */
 export function sayCutWanted(wanted: CutWanted): string {
   switch (wanted.kind) {
     case "whole":
@@ -129,6 +129,18 @@ export function sayCutWanted(wanted: CutWanted): string {
       return "a window smaller than its piece, both ways";
     case "fewer-pieces":
       return `at most ${wanted.most} pieces in one job`;
+    case "fewer-rails":
+      return `at most ${wanted.most} rails in one job`;
+    case "rails-or-frames":
+      return "rails, or frames with the moulding that they are made of";
+    case "kerf-or-saw":
+      return "the kerf along the length, or the saw's thickness, not both";
+    case "moulding":
+      return "the moulding's overall width and its rabbet";
+    case "narrower-rabbet":
+      return "a rabbet narrower than the moulding";
+    case "seen-through":
+      return "a package larger than what the rabbets of two rails cover";
     default:
       return sayWanted(wanted);
   }

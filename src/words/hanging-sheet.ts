@@ -21,6 +21,8 @@ export const HANGING_SHEET = {
   check: "check from right corner",
   work: "work; it carries, rated",
   nailNotWire: "NAIL, not wire",
+  notMeasured: "not measured",
+  dropUnknown: "Measure the hook from where it bears up to its nail. Nail that much higher.",
   nailHole: "nail hole",
   bears: "wire or ring bears here",
   trueSize: "true size; other hook, other drop",

@@ -15,7 +15,8 @@ export interface HangingSheetJob {
   readonly hung: readonly HungWork[];
   /** The level line above the floor, where heights are counted from it; null: from the floor. */
   readonly level: Length | null;
-  readonly hookDrop: Length;
+  /** From where a hook bears up to its nail; null where it was not measured: nails stand where hooks bear. */
+  readonly hookDrop: Length | null;
   /** How many times its load a fitting must be rated for. */
   readonly safety: number;
   readonly house: House;

@@ -48,6 +48,7 @@ function cautionBlock(desk: HangingDesk, width: Length): Block {
 function nailPicture(desk: HangingDesk, width: Length): Block {
   const { hookDrop, ruler } = desk.job;
   const head = paragraph(desk, HANGING_SHEET.nailNotWire, TYPE.band, width);
+  if (hookDrop === null) return stack([head, gap(mm(1)), caution(desk, HANGING_SHEET.dropUnknown, width)]);
   if (hookDrop <= 0) return head;
   const drop = hookDrop > mm(30) ? mm(30) : hookDrop;
   const left = mm(6);

@@ -87,7 +87,10 @@ function headOf(desk: HangingDesk, width: Length): Block {
         { name: HANGING_SHEET.unit, value: unitWords(ruler) },
         { name: HANGING_SHEET.wallSize, value: sizeOfWall(job.wall.width, job.wall.height, ruler) },
         ...(level === null ? [] : [{ name: HANGING_SHEET.level, value: levelFact(level, ruler) }]),
-        { name: HANGING_SHEET.drop, value: withUnit(hookDrop, ruler) },
+        {
+          name: HANGING_SHEET.drop,
+          value: hookDrop === null ? HANGING_SHEET.notMeasured : withUnit(hookDrop, ruler),
+        },
         ...(plan.makesVoid === null
           ? []
           : [{ name: HANGING_SHEET.makesVoid, value: voidWords(plan.makesVoid) }]),
