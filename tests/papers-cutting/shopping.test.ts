@@ -109,12 +109,12 @@ test("[SL4] where sheets are sold in packs the cheapest way to get enough is ask
 test("[SL5] what offcuts and windows saved is said as far as it is known", () => {
   const [board] = shopping(EIGHT).boards;
   if (board === undefined) throw new Error("no board");
-  const said = (atLeast: number, atMost: number): string =>
+  const savings = (atLeast: number, atMost: number): string =>
     linesOf(
       shopping(EIGHT, { boards: [{ ...board, saved: { kind: "money", atLeast, atMost, sheets: 1 } }] }),
     ).replaceAll("\n", " ");
-  expect(said(11.5, 11.5)).toContain("saved 11.50 (one sheet fewer to buy).");
-  expect(said(4, 11.5)).toContain("saved between 4.00 and 11.50");
-  expect(said(0, 11.5)).toContain("at most 11.50; how much is not known, since the time ran out");
-  expect(said(0, 0)).toContain("saved nothing");
+  expect(savings(11.5, 11.5)).toContain("saved 11.50 (one sheet fewer to buy).");
+  expect(savings(4, 11.5)).toContain("saved between 4.00 and 11.50");
+  expect(savings(0, 11.5)).toContain("at most 11.50; how much is not known, since the time ran out");
+  expect(savings(0, 0)).toContain("saved nothing");
 });

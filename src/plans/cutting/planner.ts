@@ -24,6 +24,10 @@ export interface PlanOptions {
 
 /** The first plans of a job that columns are generated for. */
 const QUICK_WAYS = 4;
+/** The part of the time that first plans may take where a search follows. */
+const FIRST_SHARE = 0.1;
+/** Where a size is wanted less often than this on average, whole patterns are hardly ever cut twice. */
+const REPEATED = 2;
 
 /** The most plans alike in cost, sheets and leftover whose fence settings are compared. */
 const MOST_ALIKE = 3;
@@ -66,9 +70,11 @@ function bestPlans(
   const cheap = cheapBound(whole, table);
   const scarce = mayRunOut(whole);
   const least = leastOf(job.least, whole);
+  const searchFrom = until - (1 - FIRST_SHARE) * (until - clock());
   let best: Judged[] = [];
   for (const make of attempts(whole, scarce ? null : table, scarce)) {
     const begun = clock();
+    if (best.length > 0 && begun >= searchFrom) break;
     const plan = judged(whole, least, cheapened(whole, make()));
     const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
     if (order < 0) best = [plan];
@@ -87,7 +93,9 @@ function bestPlans(
 /** Ways to make a plan, the quickest first. */
 function attempts(whole: WholeJob, table: PricingTable | null, scarce: boolean): (() => RoughPlan)[] {
   const greedy = WAYS.map((way) => () => greedyPlan(whole, way, scarce));
-  const full = table === null ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
+  const pieces = whole.kinds.reduce((sum, { count }) => sum + count, 0);
+  const repeats = pieces >= REPEATED * whole.kinds.length;
+  const full = table === null || !repeats ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
   const quick = [...greedy.slice(0, 2), ...full];
   // Where columns come first they need the time more than further ways that are alike.
   return table !== null && isMany(whole) ? quick.slice(0, QUICK_WAYS) : [...quick, ...greedy.slice(2)];

@@ -2,21 +2,9 @@ import { at } from "./at.ts";
 import type { Chance } from "./chance.ts";
 import type { RoughPlan } from "./first.ts";
 import { Forest } from "./forest.ts";
-import {
-  AXIS,
-  FIRST,
-  FIRST_WASTE,
-  FREE,
-  H,
-  KIND,
-  NEXT,
-  NEXT_WASTE,
-  SLOT,
-  STAMP,
-  STOCK,
-  W,
-} from "./memory.ts";
+import { FIRST, KIND, NEXT, STOCK } from "./memory.ts";
 import { Seeker } from "./places.ts";
+import { Weighing } from "./weighing.ts";
 import { fitsAtAll, type WholeJob } from "./whole.ts";
 
 /** How many steps back the accepted plans are compared with: few at first, which is quick, and twice as many after each kick. */
@@ -25,8 +13,6 @@ const LATEST = 500;
 /** A kick follows after so many times as many steps without a better forest; it clears so many sheets. */
 const PATIENCE = 15;
 const KICKED = 3;
-/** A unit of area outside weighs this much against the square of a unit of waste; areas in parts of the largest sheet. */
-const OUTSIDE = 100;
 /** Chance that a place is passed over, so that the same ruins are not always rebuilt alike: for few pieces at most, and for more. */
 const MOST_SKIPS = 0.3;
 const SKIPS = 0.1;
@@ -57,11 +43,7 @@ export class Ruin {
   /** The stocks that take a kind, for each kind. */
   private readonly takes: readonly (readonly number[])[];
   private readonly pieces: number;
-  private readonly unitArea: number;
-  /** Waste of each slot's root, and its squares, at its last weighing; and the root's stamp then. */
-  private readonly waste: Float64Array;
-  private readonly squares: Float64Array;
-  private readonly weighed: Int32Array;
+  private readonly weighing: Weighing;
   /** The kinds that are to be laid, and how many places each has, by kind. */
   private readonly waiting: Int32Array;
   private readonly places: Float64Array;
@@ -90,37 +72,33 @@ export class Ruin {
     this.takes = job.kinds.map((kind) =>
       job.stocks.flatMap((stock, index) => (stock.copies > 0 && fitsAtAll(kind, stock) ? [index] : [])),
     );
-    this.unitArea = Math.max(...job.stocks.map((stock) => stock.width * stock.height));
-    this.waste = new Float64Array(this.forest.memory.slots);
-    this.squares = new Float64Array(this.forest.memory.slots);
-    this.weighed = new Int32Array(this.forest.memory.slots);
+    this.weighing = new Weighing(job, this.forest.memory);
     this.waiting = new Int32Array(job.kinds.length);
     this.places = new Float64Array(job.kinds.length);
     for (const layout of plan.layouts) this.forest.plant(layout);
     this.open = plan.layouts.reduce((sum, { stock }) => sum + at(job.stocks, stock).cost, 0);
-    this.weigh();
+    this.weighing.weigh();
   }
 
   /** Sets the limit, and closes the emptiest sheets until the cost is below it. */
   aimBelow(limit: number): void {
     this.limit = limit - 1e-6 * Math.max(1e-3, Math.min(1, limit));
     const { memory } = this.forest;
-    this.value = this.weigh();
+    this.value = this.weighing.weigh();
     while (this.open > this.limit && memory.rootCount > 0) {
       let emptiest = -1;
       let most = -1;
       for (let index = 0; index < memory.rootCount; index++) {
         const root = memory.root(index);
         const stock = at(this.job.stocks, memory.get(root + STOCK));
-        const share =
-          stock.cost === 0 ? -1 : at(this.waste, memory.slot(index)) / (stock.width * stock.height);
+        const share = stock.cost === 0 ? -1 : this.weighing.wasteOf(index) / (stock.width * stock.height);
         if (share <= most) continue;
         most = share;
         emptiest = root;
       }
       if (emptiest < 0) break;
       this.closeRoot(emptiest);
-      this.value = this.weigh();
+      this.value = this.weighing.weigh();
     }
     this.length = LATE;
     this.compareAnew();
@@ -137,7 +115,7 @@ export class Ruin {
     const { open } = this;
     this.ruin();
     this.recreate();
-    const value = this.weigh();
+    const value = this.weighing.weigh();
     const slot = this.steps++ % this.length;
     if (value <= this.value || value <= at(this.late, slot)) {
       memory.keep();
@@ -171,7 +149,7 @@ export class Ruin {
   /** Lays what is outside, and compares with nothing that was before. */
   private refill(): void {
     this.recreate();
-    this.value = this.weigh();
+    this.value = this.weighing.weigh();
     this.compareAnew();
   }
 
@@ -210,7 +188,7 @@ export class Ruin {
     const { memory } = this.forest;
     const one = this.chance.below(memory.rootCount);
     const two = this.chance.below(memory.rootCount);
-    return memory.root(at(this.waste, memory.slot(one)) >= at(this.waste, memory.slot(two)) ? one : two);
+    return memory.root(this.weighing.wasteOf(one) >= this.weighing.wasteOf(two) ? one : two);
   }
 
   private childOf(node: number): number {
@@ -300,41 +278,5 @@ export class Ruin {
     this.open += at(this.job.stocks, best).cost;
     this.opened = true;
     return true;
-  }
-
-  /** How good the forest is; lower is better. Keeps each root's waste. */
-  private weigh(): number {
-    const { memory } = this.forest;
-    const { m } = memory;
-    let squares = 0;
-    for (let index = 0; index < memory.rootCount; index++) {
-      const root = memory.root(index);
-      const slot = m[root + SLOT] as number;
-      if (this.weighed[slot] !== m[root + STAMP]) this.weighRoot(root, slot);
-      squares += this.squares[slot] as number;
-    }
-    let outside = 0;
-    const { kinds } = this.job;
-    for (let kind = 0; kind < kinds.length; kind++) {
-      const { count, width, height } = at(kinds, kind);
-      const left = count - memory.placed(kind);
-      if (left > 0) outside += left * width * height;
-    }
-    return (outside / this.unitArea) * OUTSIDE - squares;
-  }
-
-  private weighRoot(root: number, slot: number): void {
-    const { m } = this.forest.memory;
-    let waste = 0;
-    let squares = 0;
-    for (let node = m[root + FIRST_WASTE] as number; node >= 0; node = m[node + NEXT_WASTE] as number) {
-      const cross = m[node + (m[node + AXIS] === 0 ? H : W)] as number;
-      const area = ((m[node + FREE] as number) * cross) / this.unitArea;
-      waste += area;
-      squares += area * area;
-    }
-    this.waste[slot] = waste;
-    this.squares[slot] = squares;
-    this.weighed[slot] = m[root + STAMP] as number;
   }
 }
