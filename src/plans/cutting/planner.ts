@@ -95,7 +95,8 @@ function attempts(whole: WholeJob, table: PricingTable | null, scarce: boolean):
   const greedy = WAYS.map((way) => () => greedyPlan(whole, way, scarce));
   const pieces = whole.kinds.reduce((sum, { count }) => sum + count, 0);
   const repeats = pieces >= REPEATED * whole.kinds.length;
-  const full = table === null || !repeats ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
+  const full =
+    table === null || !repeats ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
   const quick = [...greedy.slice(0, 2), ...full];
   // Where columns come first they need the time more than further ways that are alike.
   return table !== null && isMany(whole) ? quick.slice(0, QUICK_WAYS) : [...quick, ...greedy.slice(2)];
