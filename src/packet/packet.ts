@@ -18,7 +18,7 @@ import {
   shoppingRows,
 } from "../papers/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
-import { compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
+import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
 import { noonOf } from "./days.ts";
 import type { PacketFile } from "./file.ts";
@@ -128,7 +128,7 @@ async function filesOf(
     csv("bench-order.csv", benchOrder(day)),
     ...(await pdf("labels.pdf", titles.labels, packetLabels(works, blanks, shared, size, typeface))),
     csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork), practice.language))),
-    { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards)) },
+    { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames)) },
   ];
 }
 
@@ -213,6 +213,7 @@ function packetJson(
   order: PacketOrder,
   { practice, works, problems }: Prepared,
   boards: readonly PlannedBoard[],
+  frames: PlannedFrames | null,
 ): string {
   return `${JSON.stringify(
     {
@@ -230,6 +231,7 @@ function packetJson(
       cut: Object.fromEntries(
         boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),
       ),
+      ...(frames === null ? {} : { chop: choppingPlanJson(frames.job, frames.plan, practice.ruler.unit, 0) }),
       problems,
     },
     null,

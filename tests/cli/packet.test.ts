@@ -15,6 +15,7 @@ interface PacketJson {
     checks: { level: string; code: string }[];
   }[];
   cut: Record<string, { sheets: { pieces: object[] }[] }>;
+  chop?: { lengths: { rails: object[] }[]; bound: { cost: number }; cost: number };
   problems: { row: number; column: string; found: string; wanted: string }[];
 }
 
@@ -62,6 +63,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
   // Four rails for every frame, as many frames as there is glazing.
   const rails = readFileSync(join(out, "chop-list.csv"), "utf8").trim().split("\r\n").slice(1);
   expect(rails.length).toBe(4 * rows.filter((row) => row.includes(",glazing,")).length);
+  expect(packet.chop?.lengths.flatMap((length) => length.rails).length).toBe(rails.length);
 });
 
 test("[K4] a messy European list: good rows through, bad ones named by row and column", () => {
