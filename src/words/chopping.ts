@@ -62,5 +62,7 @@ export function sayChoppingBound(how: ChoppingArgument): string {
       return "the length of the rails against the most that each length can hold of them";
     case "patterns":
       return "the best mix of all ways to chop a length, lengths taken in parts (a linear programme)";
+    case "every":
+      return "every way to chop so few rails";
   }
 }

@@ -43,5 +43,5 @@ export interface ChoppingBound {
   readonly how: ChoppingArgument;
 }
 
-/** "none": nothing better than nought is known. */
-export type ChoppingArgument = "none" | "length" | "patterns";
+/** "none": nothing better than nought is known. "every": so few rails that every way was reckoned. */
+export type ChoppingArgument = "none" | "length" | "patterns" | "every";

@@ -1,8 +1,10 @@
 import type { FrameGroup, Shared } from "./assemble.ts";
+import { at } from "../cutting/at.ts";
 import type { Chance } from "../cutting/chance.ts";
 import { nextSum } from "../cutting/money.ts";
 import { boundByPricing, type ChoppingLimits, mixtureOf } from "./columns.ts";
 import { dived } from "./dive.ts";
+import { cheapestOfFew } from "./exact.ts";
 import { decreasing } from "./first.ts";
 import { swapped } from "./improve.ts";
 import { compareRough, type RoughChopping } from "./patterns.ts";
@@ -72,13 +74,22 @@ export function chopped(
     for (let dive = 0; dive < DIVES && !done(); dive++)
       take(dived(whole, mixture, best, 0.5 * Math.min(1, dive / 4), work));
   }
-  if (!done()) take(swapped(whole, best, LAST_SWAPS, work));
+  const few = done() ? null : cheapestOfFew(whole);
+  if (few !== null) {
+    take(few);
+    const cost = costOfBars(whole, few);
+    limits = { price: few.price, cost };
+    how = "every";
+  } else if (!done()) take(swapped(whole, best, LAST_SWAPS, work));
   const together = framesTogether(whole, groups, best.bars, chance, timeIsUp);
   return {
     shared: remaindersTogether(whole, together, pricing, timeIsUp),
     bound: { cost: limits.cost, how },
   };
 }
+
+const costOfBars = ({ stocks }: WholeChopping, { bars }: RoughChopping): number =>
+  bars.reduce((sum, { stock }) => sum + at(stocks, stock).cost, 0);
 
 const dearest = ({ stocks }: WholeChopping): number =>
   stocks.reduce((most, { price }) => Math.max(most, price), 0);

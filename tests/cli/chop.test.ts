@@ -1,0 +1,38 @@
+import { expect, test } from "vitest";
+import { margent } from "./run.ts";
+
+const job = {
+  unit: "in",
+  lengths: [{ name: "oak", length: 120, cost: 22 }],
+  rails: [{ name: "Ebb", length: "20", n: 5 }],
+  kerf: "1/8",
+  waste: "1/2",
+  seconds: 1,
+};
+
+test("[CH11] a job in, lengths and rails out as text or JSON, status 0", () => {
+  const text = margent(["chop"], JSON.stringify(job));
+  expect([text.status, text.err]).toEqual([0, ""]);
+  expect(text.out).toContain("no plan costs less");
+  const { lengths } = JSON.parse(margent(["chop", "--json"], JSON.stringify(job)).out) as {
+    lengths: { used: number; left: number }[];
+  };
+  expect(lengths).toMatchObject([{ used: 101.5, left: 18.5 }]);
+});
+
+test("[CH2] [CH11] status 1 where a rail cannot be made, 2 where nothing could be read, line by line as well", () => {
+  const long = { ...job, rails: [{ name: "Ebb", length: "130" }] };
+  const stopped = margent(["chop"], JSON.stringify(long));
+  expect(stopped.status).toBe(1);
+  expect(stopped.out).toContain("STOP  Ebb");
+  const bad = margent(["chop"], JSON.stringify({ ...job, kerf: "x" }));
+  expect([bad.status, bad.err]).toEqual([2, expect.stringContaining("kerf: found x; wanted: a length")]);
+  const lines = margent(["chop", "--lines"], `${JSON.stringify(job)}\n5\n`);
+  expect(lines.status).toBe(1);
+  expect(
+    lines.out
+      .trim()
+      .split("\n")
+      .map((line) => "error" in (JSON.parse(line) as object)),
+  ).toEqual([false, true]);
+});
