@@ -27,7 +27,7 @@ describe("a chop plan", () => {
         expect(choppingFaults(job, plan)).toEqual([]);
         expect(plan.bound.cost).toBeLessThanOrEqual(plan.cost + 1e-9);
       }),
-      { numRuns: 400 },
+      { numRuns: 150 },
     );
   });
 
