@@ -1,11 +1,13 @@
 import { at } from "../cutting/at.ts";
 import { type Mixture, mixtureOf } from "./columns.ts";
-import { compareRough, remainder, type RoughChopping, roughOf, takeOff, wantedOf } from "./patterns.ts";
+import { compareRough, loadOf, remainder, type RoughChopping, roughOf, takeOff } from "./patterns.ts";
 import { type ChoppingWork, sequential } from "./sequential.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";
 
 /** The last lengths of a dive are filled one after the other, so often anew. */
 const TURNS = 6;
+/** A pattern is taken when it keeps at least this part of its load. */
+const FULL = 0.98;
 /** A pattern that is chopped more often than this in the mixture is taken as a whole one. */
 const NEARLY = 0.75;
 
@@ -53,17 +55,18 @@ function takenOf(
   const left = Int32Array.from(rest.kinds, ({ count }) => count);
   const copies = rest.stocks.map((stock) => stock.copies);
   const taken: Pattern[] = [];
-  const take = (pattern: Pattern): void => {
-    const wanted = wantedOf(pattern, left);
-    if (wanted === null || at(copies, pattern.stock) < 1) return;
+  /** Takes a pattern that keeps most of its load once it is served; false when it does not. */
+  const take = (pattern: Pattern): boolean => {
+    const served = servedBy(rest, pattern, left);
+    if (served === null || at(copies, pattern.stock) < 1) return false;
+    if (loadOf(rest, served) < FULL * loadOf(rest, pattern)) return false;
     copies[pattern.stock] = at(copies, pattern.stock) - 1;
-    takeOff(left, wanted);
-    taken.push(wanted);
+    takeOff(left, served);
+    taken.push(served);
+    return true;
   };
-  const fits = ({ kinds, counts }: Pattern): boolean =>
-    kinds.every((kind, index) => at(left, kind) >= at(counts, index));
   pool.forEach((pattern, index) => {
-    for (let often = Math.floor(at(amounts, index) + 1e-6); often > 0; often--) take(pattern);
+    for (let often = Math.floor(at(amounts, index) + 1e-6); often > 0 && take(pattern); often--);
   });
   const parts = pool
     .map((pattern, index) => {
@@ -75,9 +78,31 @@ function takenOf(
     .toSorted((a, b) => b.part - a.part);
   for (const { pattern, part } of parts) {
     if (taken.length > 0 && part < NEARLY) break;
-    if (fits(pattern)) take(pattern);
+    take(pattern);
   }
   return taken;
+}
+
+/**
+ * A pattern with rails that are still wanted: in the place of those that are not, the longest shorter
+ * ones, as the mixture has it, and whatever else fits then. null when none is wanted.
+ */
+function servedBy(rest: WholeChopping, { stock, kinds, counts }: Pattern, left: Int32Array): Pattern | null {
+  const served = new Map<number, number>();
+  let room = at(rest.stocks, stock).capacity;
+  const put = (kind: number, most: number): number => {
+    const { weight } = at(rest.kinds, kind);
+    const had = served.get(kind) ?? 0;
+    const count = Math.min(most, at(left, kind) - had, Math.floor(room / weight));
+    if (count <= 0) return 0;
+    served.set(kind, had + count);
+    room -= count * weight;
+    return count;
+  };
+  kinds.forEach((kind, index) => put(kind, at(counts, index)));
+  for (let kind = at(kinds, 0); kind < rest.kinds.length; kind++) put(kind, Number.POSITIVE_INFINITY);
+  const own = [...served.keys()].toSorted((a, b) => a - b);
+  return own.length === 0 ? null : { stock, kinds: own, counts: own.map((kind) => served.get(kind) ?? 0) };
 }
 
 /** A pattern whose rails are worth less than this part of its price is not likely to be of use again. */
