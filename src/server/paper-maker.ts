@@ -5,7 +5,7 @@ import type { PaperOrder, Papers } from "./papers.ts";
 import { benchSheetJob, makePacket, noonOf, packeted, type PacketOrder, prepare } from "../packet/index.ts";
 
 /** For the plan of one board, while a person waits at a page. */
-const SECONDS = 3;
+const SECONDS = 2;
 
 /** The papers that the page asks for, made from the show it holds. */
 export function papersOf(clock: () => number): Papers {

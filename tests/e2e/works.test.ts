@@ -254,7 +254,7 @@ describe.skipIf(browserPath === null)(titled("a show, from its first print on"),
     const page = await example();
     const [download] = await Promise.all([
       page.waitForEvent("download", { timeout: 60_000 }),
-      page.getByRole("button", { name: "Print the packet" }).click(),
+      page.getByRole("button", { name: "Print the packet" }).click({ timeout: 60_000 }),
     ]);
     expect(download.suggestedFilename()).toBe("slack-water-packet.zip");
     const files = Object.keys(unzipSync(readFileSync(await download.path())));

@@ -127,8 +127,9 @@ describe("how far the paper reaches beyond a window", () => {
             };
             return walk(at, out, w, h, degrees);
           });
-          expect(found[side]).toBeCloseTo(Math.min(...walks), 1);
-          expect(found[side]).toBeCloseTo(Math.min(walks[0] ?? 0, walks[40] ?? 0), 1);
+          // A reach is kept to the tick, and so are the paper's own corners.
+          expect(Math.abs(found[side] - Math.min(...walks))).toBeLessThan(1);
+          expect(Math.abs(found[side] - Math.min(walks[0] ?? 0, walks[40] ?? 0))).toBeLessThan(1);
         }
       }),
     );
