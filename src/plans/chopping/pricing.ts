@@ -5,6 +5,9 @@ import type { Pattern, WholeChopping } from "./whole.ts";
 /** The most sums that are kept at a time; past it those of nearly equal worth are thinned out. */
 const MOST_SUMS = 60_000;
 
+/** What is better by less comes of rounding. */
+const HAIR = 1e-12;
+
 /** What one length of each stock can hold at most. */
 export interface Priced {
   /** By stock; no pattern is worth more. */
@@ -49,83 +52,109 @@ export class Pricing {
     const order = Array.from(weights, (_, kind) => kind)
       .filter((kind) => at(values, kind) > 0 && at(limits, kind) > 0 && at(weights, kind) <= longest)
       .toSorted((a, b) => rate(b) - rate(a) || a - b);
-    const floors = capacities.map((capacity) => this.filled(order, values, limits, capacity));
-    const slack = this.build(order, values, limits, capacities, floors);
+    const held = capacities.map((capacity) => this.filled(order, values, limits, capacity));
+    const slack = this.build(order, values, limits, held);
     const worth = new Float64Array(stocks.length);
     const patterns: (Pattern | null)[] = stocks.map(() => null);
     open.forEach((stock, index) => {
-      const end = this.lastWithin(at(capacities, index));
-      worth[stock] = at(this.front.worths, end) + slack;
-      if (at(this.front.worths, end) > 0) patterns[stock] = this.pattern(stock, end);
+      const best = at(held, index);
+      worth[stock] = best.worth + slack;
+      if (best.worth > 0) patterns[stock] = patternOf(stock, best.counts ?? this.counts(best.step));
     });
     return { worth, patterns };
   }
 
-  /** What filling up by rate alone is worth. */
+  /** The best by rate alone. */
   private filled(
     order: readonly number[],
     values: ArrayLike<number>,
     limits: ArrayLike<number>,
     capacity: number,
-  ): number {
+  ): Held {
+    const counts = new Int32Array(this.weights.length);
     let room = capacity;
     let worth = 0;
     for (const kind of order) {
       const weight = at(this.weights, kind);
       const count = Math.min(at(limits, kind), Math.floor(room / weight));
+      counts[kind] = count;
       room -= count * weight;
       worth += count * at(values, kind);
     }
-    return worth;
+    return { capacity, worth, counts, step: -1 };
   }
 
-  /** Fills the front; gives the slack by which it may be short of the truth. */
+  /** Betters what is held by all that can be reached; gives the slack by which it may be short of the truth. */
   private build(
     order: readonly number[],
     values: ArrayLike<number>,
     limits: ArrayLike<number>,
-    capacities: readonly number[],
-    floors: readonly number[],
+    held: readonly Held[],
   ): number {
-    const longest = capacities.reduce((most, capacity) => Math.max(most, capacity), 0);
+    const longest = held.reduce((most, { capacity }) => Math.max(most, capacity), 0);
     const { weights, ledger } = this;
+    const rates = order.map((kind) => at(values, kind) / at(weights, kind));
+    const shortest = order.map((kind) => at(weights, kind));
+    for (let place = order.length - 2; place >= 0; place--)
+      shortest[place] = Math.min(at(shortest, place), at(shortest, place + 1));
     ledger.size = 0;
     this.front.sums[0] = 0;
     this.front.worths[0] = 0;
     this.front.steps[0] = -1;
     this.front.size = 1;
     let slack = 0;
-    order.forEach((kind, place) => {
+    for (let place = 0; place < order.length && this.front.size > 0; place++) {
+      const kind = at(order, place);
       const weight = at(weights, kind);
-      const value = at(values, kind);
       let left = Math.min(at(limits, kind), Math.floor(longest / weight));
-      for (let copies = 1; left > 0; copies *= 2) {
+      for (let copies = 1; left > 0 && this.front.size > 0; copies *= 2) {
         const now = Math.min(copies, left);
         left -= now;
+        this.merge(kind, now, now * weight, now * at(values, kind), longest);
+        for (const one of held) this.better(one);
         // Further copies of this kind, then kinds of no better rate.
-        const follows = left > 0 ? kind : order[place + 1];
-        const rate = follows === undefined ? 0 : at(values, follows) / at(weights, follows);
-        let least = Number.POSITIVE_INFINITY;
-        capacities.forEach((capacity, index) => {
-          least = Math.min(least, at(floors, index) - rate * capacity);
-        });
-        this.merge(kind, now, now * weight, now * value, longest, rate, least - 1e-9 * (1 + Math.abs(least)));
+        const next = left > 0 ? place : place + 1;
+        if (next === order.length) return slack;
+        this.prune(at(rates, next), longest - at(shortest, next), held);
         if (this.front.size > MOST_SUMS) slack += this.thin();
       }
-    });
+    }
     return slack;
   }
 
+  /** Takes what the front has for a stock, where it is better than what is held. */
+  private better(held: Held): void {
+    const { sums, worths, steps } = this.front;
+    const end = this.lastWithin(held.capacity);
+    if (at(sums, end) > held.capacity || at(worths, end) <= held.worth) return;
+    held.worth = at(worths, end);
+    held.counts = null;
+    held.step = at(steps, end);
+  }
+
+  /** Drops the sums to which nothing can be added, and those that no filling up at this rate makes better than what is held. */
+  private prune(rate: number, longest: number, held: readonly Held[]): void {
+    const { front } = this;
+    const { sums, worths, steps } = front;
+    let least = Number.POSITIVE_INFINITY;
+    for (const { worth, capacity } of held) least = Math.min(least, worth - rate * capacity);
+    least += HAIR * Math.abs(least);
+    let count = 0;
+    for (let index = 0; index < front.size; index++) {
+      const sum = sums[index] as number;
+      if (sum > longest) break;
+      const worth = worths[index] as number;
+      if (worth - rate * sum <= least) continue;
+      sums[count] = sum;
+      worths[count] = worth;
+      steps[count] = steps[index] as number;
+      count++;
+    }
+    front.size = count;
+  }
+
   /** Every sum of the front without and with so many more of a kind. */
-  private merge(
-    kind: number,
-    copies: number,
-    weight: number,
-    value: number,
-    longest: number,
-    rate: number,
-    least: number,
-  ): void {
+  private merge(kind: number, copies: number, weight: number, value: number, longest: number): void {
     const { front, ledger } = this;
     if (this.next.sums.length < 2 * front.size + 2) this.next = frontOf(4 * front.size + 4);
     const { next } = this;
@@ -143,7 +172,7 @@ export class Pricing {
       const sum = isPlain ? plain : more;
       if (sum > longest) break;
       const worth = isPlain ? (worths[without] as number) : (worths[added] as number) + value;
-      if (worth > best && worth - rate * sum >= least) {
+      if (worth > best) {
         best = worth;
         next.sums[count] = sum;
         next.worths[count] = worth;
@@ -188,13 +217,22 @@ export class Pricing {
     return low;
   }
 
-  private pattern(stock: number, place: number): Pattern {
+  /** How many of each kind the steps to a sum make. */
+  private counts(step: number): Int32Array {
     const counts = new Int32Array(this.weights.length);
-    this.ledger.walk(at(this.front.steps, place), (kind, copies) => {
+    this.ledger.walk(step, (kind, copies) => {
       counts[kind] = at(counts, kind) + copies;
     });
-    return patternOf(stock, counts);
+    return counts;
   }
+}
+
+/** The best that is known for one stock: so many of each kind, or the last step to it. */
+interface Held {
+  readonly capacity: number;
+  worth: number;
+  counts: Int32Array | null;
+  step: number;
 }
 
 const frontOf = (room: number): Front => ({
