@@ -119,3 +119,9 @@ describe("a plan", () => {
     expect(json).toMatchObject(plan);
   });
 });
+
+test("[CT7] [CT18] a price that no coin is a part of is reckoned as it stands", () => {
+  const sheets = [{ w: 32, h: 40, cost: 5.333333333 }];
+  const { json } = cutResult({ sheets, pieces: [{ w: 20, h: 30, n: 2 }], seconds: 0 }, () => 0);
+  expect(json).toMatchObject({ cost: 5.333333333, sheetsUsed: 1 });
+});

@@ -5,6 +5,7 @@ import { cuttingFaults } from "./check.ts";
 import { checksOf } from "./findings.ts";
 import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
+import { moneyUnit } from "./money.ts";
 import { patternPlan } from "./patterns.ts";
 import { PricingTable } from "./pricing.ts";
 import { isMany, searched } from "./search.ts";
@@ -141,5 +142,5 @@ function costOf(job: CuttingJob, sheets: readonly PlannedSheet[]): number {
     0,
   );
   // Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand.
-  return Math.round(cost * 1e6) / 1e6;
+  return moneyUnit(job.sheets.map((sheet) => sheet.cost)) === null ? cost : Math.round(cost * 1e6) / 1e6;
 }
