@@ -11,6 +11,7 @@ const ORDER = [
   "assembly",
   "photo",
   "plans",
+  "solver",
   "show",
   "drawings",
   "papers",

@@ -1,8 +1,7 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { Chance } from "../../src/plans/cutting/chance.ts";
-import { generated } from "../../src/plans/cutting/columns.ts";
-import { countKinds } from "../../src/plans/cutting/layout.ts";
+import { Mixture } from "../../src/plans/cutting/columns.ts";
 import { PricingTable } from "../../src/plans/cutting/pricing.ts";
 import { wholeJob } from "../../src/plans/cutting/whole.ts";
 import { type CuttingJob, cuttingFaults, planCutting } from "../../src/plans/index.ts";
@@ -112,15 +111,18 @@ test("[CT10] the cheapest mixture of layouts costs what its bound says, and meet
       const whole = wholeJob(job);
       const table = PricingTable.for(whole);
       if (table === null) throw new Error("no table");
-      const { pool, amounts, bound } = generated(whole, table, [], Number.POSITIVE_INFINITY, () => false);
+      const mixture = new Mixture(whole, table, []);
+      mixture.price(Number.POSITIVE_INFINITY, () => false);
+      const { bound, layouts } = mixture;
+      const amounts = mixture.amounts();
       const made = new Float64Array(whole.kinds.length);
       const used = new Float64Array(whole.stocks.length);
       let cost = 0;
-      pool.forEach(({ stock, root }, index) => {
+      layouts.forEach((layout, index) => {
         const amount = amounts[index] ?? 0;
-        const counts = new Int32Array(whole.kinds.length);
-        countKinds(root, counts);
-        counts.forEach((count, kind) => (made[kind] = (made[kind] ?? 0) + amount * count));
+        if (layout === null) throw new Error("a kind is left out");
+        const { stock, kinds, counts } = layout;
+        kinds.forEach((kind, k) => (made[kind] = (made[kind] ?? 0) + amount * (counts[k] ?? 0)));
         used[stock] = (used[stock] ?? 0) + amount;
         cost += amount * (whole.stocks[stock]?.cost ?? 0);
       });

@@ -1,7 +1,7 @@
 import { at } from "./at.ts";
 import { nextSum } from "./money.ts";
 import type { BoundArgument, CostBound } from "./plan.ts";
-import type { PricingTable } from "./pricing.ts";
+import type { Pricing } from "./pricing.ts";
 import { fitsAtAll, type WholeJob } from "./whole.ts";
 
 /** What a bound by values needs to know of a job; `copies` is positive infinity where a stock never runs out. */
@@ -41,8 +41,8 @@ export function boundByValues(job: Priceable, values: ArrayLike<number>, worth: 
   return best * (1 - 1e-11);
 }
 
-/** The best of the bounds that are cheap: by area, and by the values of a pricing table. */
-export function cheapBound(job: WholeJob, table: PricingTable | null): CostBound {
+/** The best of the bounds that are cheap: by area, and by what a pricing says. */
+export function cheapBound(job: WholeJob, pricing: Pricing | null): CostBound {
   const areas = job.kinds.map((kind) => kind.width * kind.height);
   const byArea = boundByValues(
     job,
@@ -50,14 +50,14 @@ export function cheapBound(job: WholeJob, table: PricingTable | null): CostBound
     job.stocks.map((stock) => stock.width * stock.height),
   );
   let best: CostBound = { cost: byArea, how: byArea > 0 ? "area" : "none" };
-  if (table !== null) {
-    table.fill(areas);
+  if (pricing !== null) {
+    pricing.fill(areas);
     best = better(
       best,
       boundByValues(
         job,
         areas,
-        job.stocks.map((stock) => table.worth(stock)),
+        job.stocks.map((stock) => pricing.worth(stock)),
       ),
       "values",
     );

@@ -1,40 +1,48 @@
 import { at } from "./at.ts";
-import { generated, type Generated } from "./columns.ts";
+import type { Chance } from "./chance.ts";
+import type { Mixture } from "./columns.ts";
 import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { countKinds, extent, type Layout, type Part } from "./layout.ts";
 import { remainder } from "./patterns.ts";
-import type { PricingTable } from "./pricing.ts";
 import type { WholeJob } from "./whole.ts";
 
-/** Rounds of pricing for what is left after each step of a dive. */
-const ROUNDS = 3;
 /** The last sheets of a dive are laid piece by piece. */
-const LAST_SHEETS = 6;
+const LAST_SHEETS = 4;
+
+/** How a dive goes. */
+export interface Dive {
+  /** Blurs which layout is taken next; null: the fullest one always. */
+  readonly chance: Chance | null;
+  /** Lays what is left at the end. */
+  readonly last: (rest: WholeJob) => RoughPlan;
+  readonly timeIsUp: () => boolean;
+}
 
 /**
  * A whole plan out of a mixture: every layout that is cut once and more is taken that often, then the
- * one nearest to a whole sheet; what is left is mixed anew, and so on. The last few sheets, and all
- * when `timeIsUp`, are laid by `last`.
+ * one nearest to a whole sheet; what is left is mixed anew, priced once more where it has become
+ * dearer, and so on. The last few sheets, and all when `timeIsUp`, are laid by `last`.
  */
-export function dived(
-  job: WholeJob,
-  table: PricingTable,
-  mixture: Generated,
-  last: (rest: WholeJob) => RoughPlan,
-  timeIsUp: () => boolean,
-): RoughPlan {
+export function dived(job: WholeJob, mixture: Mixture, { chance, last, timeIsUp }: Dive): RoughPlan {
   const layouts: Layout[] = [];
-  let mixed = mixture;
   let rest = job;
+  let spent = 0;
+  let priced = Number.NEGATIVE_INFINITY;
   for (;;) {
-    const sheets = mixed.amounts.reduce((sum, amount) => sum + amount, 0);
+    mixture.want(rest);
+    if (spent + mixture.cost() > priced * (1 + 1e-9) + 1e-6) {
+      mixture.price(1, timeIsUp);
+      priced = spent + mixture.cost();
+    }
+    const amounts = mixture.amounts();
+    const sheets = amounts.reduce((sum, amount) => sum + amount, 0);
     if (sheets < LAST_SHEETS || timeIsUp()) break;
-    const taken = takenOf(rest, mixed);
+    const taken = takenOf(rest, mixture.layouts, amounts, chance);
     if (taken.length === 0) break;
     layouts.push(...taken);
+    for (const { stock } of taken) spent += at(job.stocks, stock).cost;
     rest = remainder(job, layouts);
     if (rest.kinds.every(({ count }) => count === 0)) break;
-    mixed = generated(rest, table, mixed.pool, ROUNDS, timeIsUp);
   }
   const end = last(rest);
   const placed = Int32Array.from(end.placed, (count, kind) => {
@@ -52,13 +60,28 @@ export function cheapestGreedy(rest: WholeJob): RoughPlan {
   return more.reduce((best, plan) => (costOf(plan) < costOf(best) ? plan : best), first);
 }
 
+/** Layouts that hold at least what is wanted, as a plan that holds just that. */
+export function withoutSurplus(job: WholeJob, layouts: readonly Layout[]): RoughPlan {
+  const left = Int32Array.from(job.kinds, ({ count }) => count);
+  const kept = layouts.flatMap(({ stock, root }) => {
+    const own = pruned(root, left);
+    return own === null ? [] : [{ stock, root: own }];
+  });
+  return { layouts: kept, placed: Int32Array.from(job.kinds, ({ count }, kind) => count - at(left, kind)) };
+}
+
 /** The layouts that a step of a dive settles on, without the pieces that are not wanted any more. */
-function takenOf(rest: WholeJob, { pool, amounts }: Generated): Layout[] {
+function takenOf(
+  rest: WholeJob,
+  pool: readonly (Layout | null)[],
+  amounts: Float64Array,
+  chance: Chance | null,
+): Layout[] {
   const left = Int32Array.from(rest.kinds, ({ count }) => count);
   const copies = rest.stocks.map((stock) => stock.copies);
   const taken: Layout[] = [];
-  const take = (layout: Layout): void => {
-    if (at(copies, layout.stock) < 1) return;
+  const take = (layout: Layout | null | undefined): void => {
+    if (layout === null || layout === undefined || at(copies, layout.stock) < 1) return;
     const root = pruned(layout.root, left);
     if (root === null) return;
     copies[layout.stock] = at(copies, layout.stock) - 1;
@@ -69,11 +92,14 @@ function takenOf(rest: WholeJob, { pool, amounts }: Generated): Layout[] {
   });
   if (taken.length > 0) return taken;
   let nearest = -1;
+  let most = 1e-6;
   amounts.forEach((amount, index) => {
-    if (amount > 1e-6 && (nearest < 0 || amount > at(amounts, nearest))) nearest = index;
+    const rank = chance === null ? amount : amount * (0.5 + chance.next());
+    if (rank <= most) return;
+    nearest = index;
+    most = rank;
   });
-  const layout = pool[nearest];
-  if (layout !== undefined) take(layout);
+  take(pool[nearest]);
   return taken;
 }
 

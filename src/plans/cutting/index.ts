@@ -19,4 +19,5 @@ export type {
   PlannedSheet,
   Source,
 } from "./plan.ts";
-export { type PlanOptions, planCutting } from "./planner.ts";
+export type { IntegerProgramme, IntegerSolver } from "./integer.ts";
+export { type CuttingProgress, type PlanOptions, planCutting } from "./planner.ts";

@@ -1,7 +1,8 @@
 import { at } from "./at.ts";
 import { greedyPlan, type RoughPlan, type Way } from "./first.ts";
 import { countKinds, type Layout } from "./layout.ts";
-import type { PricingTable } from "./pricing.ts";
+import { cuttable } from "./cuttable.ts";
+import type { Pricing } from "./pricing.ts";
 import type { WholeJob } from "./whole.ts";
 
 /**
@@ -27,11 +28,11 @@ export function remainder(job: WholeJob, layouts: readonly Layout[]): WholeJob {
  * then the best for what is left, and so on; the remainder, too little for a whole pattern, is laid
  * greedily. Only for jobs whose stock cannot run out.
  */
-export function patternPlan(job: WholeJob, table: PricingTable, way: Way): RoughPlan {
+export function patternPlan(job: WholeJob, pricing: Pricing, way: Way): RoughPlan {
   const layouts: Layout[] = [];
   let rest = job;
   for (;;) {
-    const found = fullPatterns(rest, table);
+    const found = fullPatterns(rest, pricing);
     if (found.length === 0) break;
     layouts.push(...found);
     rest = remainder(job, layouts);
@@ -44,19 +45,19 @@ export function patternPlan(job: WholeJob, table: PricingTable, way: Way): Rough
 }
 
 /** The best pattern for what is left, as often as it is wanted in full: of every stock that costs nothing, then of the one with the most area for its price. */
-function fullPatterns(rest: WholeJob, table: PricingTable): Layout[] {
-  table.fill(rest.kinds.map((kind) => (kind.count > 0 ? kind.width * kind.height : 0)));
+function fullPatterns(rest: WholeJob, pricing: Pricing): Layout[] {
+  pricing.fill(rest.kinds.map((kind) => (kind.count > 0 ? kind.width * kind.height : 0)));
   const left = Int32Array.from(rest.kinds, (kind) => kind.count);
   const layouts: Layout[] = [];
-  const worth = rest.stocks.map((stock, index) => ({ stock, index, worth: table.worth(stock) }));
+  const worth = rest.stocks.map((stock, index) => ({ stock, index, worth: pricing.worth(stock) }));
   const ranked = worth
-    // The table does not know which pieces must not turn: windows that may lie turned are left to the greedy plan.
+    // The pricing does not know which pieces must not turn: windows that may lie turned are left to the greedy plan.
     .filter((one) => one.stock.copies > 0 && one.worth > 0 && one.stock.takesFixed)
     .toSorted((a, b) => b.worth / Math.max(b.stock.cost, 1e-9) - a.worth / Math.max(a.stock.cost, 1e-9));
   for (const { stock, index } of ranked) {
     if (stock.cost > 0 && layouts.length > 0) break;
-    const root = table.pattern(stock);
-    if (root === null) continue;
+    const [root] = pricing.patterns(stock, 0, 1);
+    if (root === undefined || !cuttable(root, stock)) continue;
     const counts = new Int32Array(rest.kinds.length);
     countKinds(root, counts);
     let times = stock.copies;

@@ -3,12 +3,14 @@ import { at } from "./at.ts";
 import { cheapBound, reachableBound } from "./bound.ts";
 import { cuttingFaults } from "./check.ts";
 import { checksOf } from "./findings.ts";
+import { pricingFor } from "./coarse.ts";
+import type { IntegerSolver } from "./integer.ts";
 import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
 import { moneyUnit } from "./money.ts";
 import { patternPlan } from "./patterns.ts";
-import { PricingTable } from "./pricing.ts";
-import { isMany, searched } from "./search.ts";
+import type { Pricing } from "./pricing.ts";
+import { isMany, isSmall, searched } from "./search.ts";
 import { Chance } from "./chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
@@ -21,6 +23,22 @@ export interface PlanOptions {
   readonly seed: number;
   /** Milliseconds from any start. */
   readonly clock: () => number;
+  /** Solves integer programmes over layouts; absent: plans are found without, less near to their bounds. */
+  readonly solver?: IntegerSolver | null;
+  /** Asked now and then: true ends the work, as if the time were up. */
+  readonly stop?: () => boolean;
+  /** Told how far the work has come, when something has become better and a tenth of a second has passed. */
+  readonly progress?: (so: CuttingProgress) => void;
+}
+
+/** How far the planning of a job has come. */
+export interface CuttingProgress {
+  /** Of the best plan so far. */
+  readonly cost: number;
+  /** No plan costs less. */
+  readonly bound: number;
+  /** Whether the best plan so far leaves nothing out. */
+  readonly complete: boolean;
 }
 
 /** The first plans of a job that columns are generated for. */
@@ -41,15 +59,16 @@ const MOST_ALIKE = 3;
  * Throws RangeError for a job that is not sound (see `requireSoundJob`).
  */
 export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan {
-  const until = options.clock() + options.seconds * 1000;
+  const { clock, stop, seconds } = options;
+  const until = clock() + seconds * 1000;
+  const timeLeft = (): number => (stop?.() === true ? 0 : until - clock());
   requireSoundJob(job);
   const whole = wholeJob(job);
-  const table = PricingTable.for(whole);
-  const { best, bound } = bestPlans(job, whole, table, options, until);
+  const { best, bound } = bestPlans(job, whole, options, timeLeft);
   const plans: CuttingPlan[] = [];
   for (const one of best) {
     // Putting the cuts of a large plan in order takes seconds: a second plan is for what time is left.
-    if (plans.length > 0 && options.clock() >= until) break;
+    if (plans.length > 0 && timeLeft() <= 0) break;
     plans.push(completed(job, whole, bound, one));
   }
   const [plan] = plans.toSorted((x, y) => x.settings - y.settings);
@@ -60,47 +79,87 @@ export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan 
   return plan;
 }
 
-/** The best plans of those tried, alike in all but their cuts. */
-function bestPlans(
+interface Found {
+  /** The best plans of those tried, alike in all but their cuts. */
+  readonly best: readonly Judged[];
+  readonly bound: CostBound;
+}
+
+/** The best plans; of a small job never dearer than without its windows. */
+function bestPlans(job: CuttingJob, whole: WholeJob, options: PlanOptions, timeLeft: () => number): Found {
+  const windows = whole.stocks.some(({ hosts }) => hosts !== null);
+  if (!windows || !isSmall(whole)) return foundFor(job, whole, [], options, timeLeft);
+  const stocks = whole.stocks.map((stock) => (stock.hosts === null ? stock : { ...stock, copies: 0 }));
+  const without = foundFor(job, { ...whole, stocks }, [], options, timeLeft);
+  return foundFor(job, whole, without.best, options, timeLeft);
+}
+
+function foundFor(
   job: CuttingJob,
   whole: WholeJob,
-  table: PricingTable | null,
-  { seed, clock }: PlanOptions,
-  until: number,
-): { readonly best: readonly Judged[]; readonly bound: CostBound } {
-  const cheap = cheapBound(whole, table);
-  const scarce = mayRunOut(whole);
+  known: readonly Judged[],
+  options: PlanOptions,
+  timeLeft: () => number,
+): Found {
+  const { seed, clock, solver = null } = options;
+  const pricing = pricingFor(whole);
+  const cheap = cheapBound(whole, pricing);
+  const told = teller(whole, options);
   const least = leastOf(job.least, whole);
-  const searchFrom = until - (1 - FIRST_SHARE) * (until - clock());
-  let best: Judged[] = [];
-  for (const make of attempts(whole, scarce ? null : table, scarce)) {
-    const begun = clock();
-    if (best.length > 0 && begun >= searchFrom) break;
+  const searchFrom = timeLeft() * (1 - FIRST_SHARE);
+  let best = [...known];
+  for (const make of attempts(whole, pricing)) {
+    const before = timeLeft();
+    if (best.length > 0 && before <= searchFrom) break;
     const plan = judged(whole, least, cheapened(whole, make()));
     const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
-    if (order < 0) best = [plan];
-    else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
+    if (order < 0) {
+      best = [plan];
+      told(plan, cheap);
+    } else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
     // The next way would take about as long again.
-    if (clock() + (clock() - begun) >= until) return { best, bound: cheap };
+    const after = timeLeft();
+    if (after <= before - after) return { best, bound: cheap };
   }
   const [start] = best;
   if (start === undefined) return { best, bound: cheap };
-  const own = scarce ? null : table;
-  const found = searched(whole, own, least, start, cheap, new Chance(seed), () => until - clock());
+  const means = { least, solver, chance: new Chance(seed), clock, timeLeft, told };
+  const found = searched(whole, pricing, start, cheap, means);
   const better = compareJudged(found.best, start) < 0;
   return { best: better ? [found.best] : best, bound: found.bound };
 }
 
+/** Milliseconds between two words about how far the work has come. */
+const BETWEEN = 100;
+
+/** Tells of a better plan or bound, not too often. */
+function teller(whole: WholeJob, { clock, progress }: PlanOptions): (best: Judged, bound: CostBound) => void {
+  if (progress === undefined) return () => {};
+  let last = Number.NEGATIVE_INFINITY;
+  return (best, bound) => {
+    const now = clock();
+    if (now - last < BETWEEN) return;
+    last = now;
+    const complete = best.missing === 0 && whole.impossible.length === 0;
+    progress({ cost: best.cost, bound: reachableBound(whole, bound), complete });
+  };
+}
+
 /** Ways to make a plan, the quickest first. */
-function attempts(whole: WholeJob, table: PricingTable | null, scarce: boolean): (() => RoughPlan)[] {
+function attempts(whole: WholeJob, pricing: Pricing | null): (() => RoughPlan)[] {
+  const scarce = mayRunOut(whole);
   const greedy = WAYS.map((way) => () => greedyPlan(whole, way, scarce));
   const pieces = whole.kinds.reduce((sum, { count }) => sum + count, 0);
   const repeats = pieces >= REPEATED * whole.kinds.length;
   const full =
-    table === null || !repeats ? [] : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, table, way));
+    scarce || pricing === null || !repeats
+      ? []
+      : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, pricing, way));
   const quick = [...greedy.slice(0, 2), ...full];
   // Where columns come first they need the time more than further ways that are alike.
-  return table !== null && isMany(whole) ? quick.slice(0, QUICK_WAYS) : [...quick, ...greedy.slice(2)];
+  return !scarce && pricing !== null && isMany(whole)
+    ? quick.slice(0, QUICK_WAYS)
+    : [...quick, ...greedy.slice(2)];
 }
 
 /** Whether some kind fits no sheet that can be had as often as wanted. */
@@ -117,23 +176,23 @@ function completed(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Jud
     for (const { piece } of placements) missing[piece] = at(missing, piece) - 1;
   const complete = missing.every((count) => count === 0);
   const cost = costOf(job, sheets);
-  const own = boundFor(bound, plan, cost);
+  const own = boundFor(job, whole, bound, plan, cost);
   return {
     sheets,
     cost,
     sheetsUsed: sheets.filter(({ from }) => from.kind === "stock").length,
     bound: own,
-    proven: complete && cost <= reachableBound(whole, own) * (1 + 1e-9),
+    proven: complete && cost <= own.cost * (1 + 1e-9),
     settings: sheets.reduce((sum, sheet) => sum + sheet.settings, 0),
     missing,
     checks: checksOf(job, whole, sheets, missing),
   };
 }
 
-/** A bound for the demand that is met: where some cannot be, the pieces that no sheet gives are left out; where the stock runs out, nothing is known. */
-function boundFor(bound: CostBound, plan: Judged, cost: number): CostBound {
+/** The bound of the whole demand, taken up to the next sum of prices; nothing is known where the stock runs out. */
+function boundFor(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Judged, cost: number): CostBound {
   if (plan.missing > 0) return { cost: 0, how: "none" };
-  return { ...bound, cost: Math.min(bound.cost, cost) };
+  return { ...bound, cost: Math.min(moneyOf(job, reachableBound(whole, bound)), cost) };
 }
 
 function costOf(job: CuttingJob, sheets: readonly PlannedSheet[]): number {
@@ -141,6 +200,9 @@ function costOf(job: CuttingJob, sheets: readonly PlannedSheet[]): number {
     (sum, { from }) => sum + (from.kind === "stock" ? at(job.sheets, from.sheet).cost : 0),
     0,
   );
-  // Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand.
-  return moneyUnit(job.sheets.map((sheet) => sheet.cost)) === null ? cost : Math.round(cost * 1e6) / 1e6;
+  return moneyOf(job, cost);
 }
+
+/** Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand. */
+const moneyOf = (job: CuttingJob, sum: number): number =>
+  moneyUnit(job.sheets.map(({ cost }) => cost)) === null ? sum : Math.round(sum * 1e6) / 1e6;

@@ -1,9 +1,20 @@
 import { at } from "./at.ts";
 import { type Axis, extent, type Part, resized, tidied } from "./layout.ts";
+import { indexBelow, rasterPoints, splitsOf } from "./raster.ts";
 import type { Stock, WholeJob } from "./whole.ts";
 
 /** The most sums of sides that a table may have along one axis; past it the time of one pricing leaves the second. */
 const MOST_POINTS = 800;
+
+/** Tells what the sheets of a job can be worth, for one value a kind. */
+export interface Pricing {
+  /** Sets the value of each kind, nought or more. */
+  fill(values: ArrayLike<number>): void;
+  /** No layout on a sheet of the stock is worth more. */
+  worth(stock: Stock): number;
+  /** Layouts in the stock's own rectangle that are worth more than `least`, at most so many, the best first. */
+  patterns(stock: Stock, least: number, most: number): readonly Part[];
+}
 
 /**
  * What the best unlimited pattern is worth, for every rectangle up to the largest stock at once: an
@@ -13,7 +24,7 @@ const MOST_POINTS = 800;
  * Demands are left aside, so it bounds every real pattern from above.
  * Gilmore and Gomory 1965; Beasley 1985.
  */
-export class PricingTable {
+export class PricingTable implements Pricing {
   private readonly job: WholeJob;
   /** Sums of widths and of heights, rising, from nought. */
   private readonly xs: Int32Array;
@@ -32,22 +43,25 @@ export class PricingTable {
     this.table = new Float64Array(xs.length * ys.length);
   }
 
-  /** A table for a job; null where it would have too many points to be filled in good time. */
-  static for(job: WholeJob): PricingTable | null {
+  /** A table for a job; null where it would have more points along one axis than can be filled in good time. */
+  static for(job: WholeJob, points = MOST_POINTS): PricingTable | null {
     let wide = 0;
     let high = 0;
+    const kinds = job.kinds.filter(({ count }) => count > 0);
     for (const stock of job.stocks) {
       if (stock.copies === 0) continue;
       wide = Math.max(wide, stock.width, stock.takesFixed ? 0 : stock.height);
       high = Math.max(high, stock.height, stock.takesFixed ? 0 : stock.width);
     }
     const xs = rasterPoints(
-      job.kinds.flatMap((kind) => (kind.turns ? [kind.width, kind.height] : [kind.width])),
+      kinds.flatMap((kind) => (kind.turns ? [kind.width, kind.height] : [kind.width])),
       wide,
+      points,
     );
     const ys = rasterPoints(
-      job.kinds.flatMap((kind) => (kind.turns ? [kind.width, kind.height] : [kind.height])),
+      kinds.flatMap((kind) => (kind.turns ? [kind.width, kind.height] : [kind.height])),
       high,
+      points,
     );
     return xs === null || ys === null ? null : new PricingTable(job, xs, ys);
   }
@@ -126,6 +140,46 @@ export class PricingTable {
     return part === null ? null : tidied(part);
   }
 
+  /** The best pattern, then the best of other first cuts. */
+  patterns(stock: Stock, least: number, most: number): Part[] {
+    const best = this.worth(stock) > least ? this.pattern(stock) : null;
+    if (best === null) return [];
+    const { table, xs, ys } = this;
+    const [i, j] = [indexBelow(xs, stock.width), indexBelow(ys, stock.height)];
+    const firsts: FirstCut[] = [];
+    const offer = (axis: Axis, pairs: Int32Array, worthAt: (point: number) => number): void => {
+      for (let k = 0; k < pairs.length; k += 2) {
+        const [one, two] = [at(pairs, k), at(pairs, k + 1)];
+        const value = worthAt(one) + worthAt(two);
+        if (value > least) firsts.push({ axis, one, two, value });
+      }
+    };
+    offer("x", at(this.xSplits, i), (point) => at(table, point * ys.length + j));
+    offer("y", at(this.ySplits, j), (point) => at(table, i * ys.length + point));
+    firsts.sort((a, b) => b.value - a.value);
+    const others = firsts.slice(0, most - 1).map((cut) => this.parted(cut, i, j, stock.width, stock.height));
+    return [best, ...others.flatMap((part) => (part === null ? [] : [tidied(part)]))];
+  }
+
+  /** The pattern of a rectangle that is cut so first. */
+  private parted(
+    cut: Omit<FirstCut, "value">,
+    i: number,
+    j: number,
+    width: number,
+    height: number,
+  ): Part | null {
+    const { axis, one, two } = cut;
+    if (axis === "x") {
+      const first = at(this.xs, one);
+      const parts = [this.trace(one, j, first, height), this.trace(two, j, width - first, height)];
+      return split(axis, width, height, parts);
+    }
+    const first = at(this.ys, one);
+    const parts = [this.trace(i, one, width, first), this.trace(i, two, width, height - first)];
+    return split(axis, width, height, parts);
+  }
+
   private trace(i: number, j: number, width: number, height: number): Part | null {
     const { table, xs, ys } = this;
     const columns = ys.length;
@@ -146,79 +200,29 @@ export class PricingTable {
     for (let k = 0; k < across.length; k += 2) {
       const [one, two] = [at(across, k), at(across, k + 1)];
       if (at(table, one * columns + j) + at(table, two * columns + j) !== value) continue;
-      const first = at(xs, one);
-      return split(
-        "x",
-        width,
-        height,
-        this.trace(one, j, first, height),
-        this.trace(two, j, width - first, height),
-      );
+      return this.parted({ axis: "x", one, two }, i, j, width, height);
     }
     const down = at(this.ySplits, j);
     for (let k = 0; k < down.length; k += 2) {
       const [one, two] = [at(down, k), at(down, k + 1)];
       if (at(table, i * columns + one) + at(table, i * columns + two) !== value) continue;
-      const first = at(ys, one);
-      return split(
-        "y",
-        width,
-        height,
-        this.trace(i, one, width, first),
-        this.trace(i, two, width, height - first),
-      );
+      return this.parted({ axis: "y", one, two }, i, j, width, height);
     }
     throw new RangeError("the table holds a value that no pattern makes");
   }
 }
 
-function split(axis: Axis, width: number, height: number, one: Part | null, two: Part | null): Part | null {
-  const parts = [one, two].filter((part) => part !== null);
+/** A first cut of a rectangle: into which points it is parted, and what both parts are worth. */
+interface FirstCut {
+  readonly axis: Axis;
+  readonly one: number;
+  readonly two: number;
+  readonly value: number;
+}
+
+function split(axis: Axis, width: number, height: number, both: readonly (Part | null)[]): Part | null {
+  const parts = both.filter((part) => part !== null);
   if (parts.length === 0) return null;
   const used = parts.reduce((sum, part) => sum + extent(part, axis), 0);
   return { is: "split", axis, width, height, parts, rest: (axis === "x" ? width : height) - used };
-}
-
-/** The largest point no greater than `value`. */
-function indexBelow(points: Int32Array, value: number): number {
-  let low = 0;
-  let high = points.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (at(points, middle) <= value) low = middle;
-    else high = middle - 1;
-  }
-  return low;
-}
-
-/** For each point, the pairs of points (smaller first) that it can be split into; of pairs with one larger half, only the best. */
-function splitsOf(points: Int32Array): Int32Array[] {
-  return Array.from(points, (whole, index) => {
-    const pairs: number[] = [];
-    let two = index;
-    for (let one = 1; one < index; one++) {
-      while (at(points, two) > whole - at(points, one)) two--;
-      if (two < one) break;
-      if (pairs[pairs.length - 1] === two) pairs[pairs.length - 2] = one;
-      else pairs.push(one, two);
-    }
-    return Int32Array.from(pairs);
-  });
-}
-
-/** All sums of the sides up to `most`, nought included, rising; null where there are too many. */
-function rasterPoints(sides: readonly number[], most: number): Int32Array | null {
-  const distinct = [...new Set(sides)].filter((side) => side <= most);
-  const seen = new Set([0]);
-  const queue = [0];
-  for (const sum of queue) {
-    for (const side of distinct) {
-      const next = sum + side;
-      if (next > most || seen.has(next)) continue;
-      if (seen.size > MOST_POINTS) return null;
-      seen.add(next);
-      queue.push(next);
-    }
-  }
-  return Int32Array.from(queue).toSorted();
 }

@@ -1,26 +1,55 @@
 import { reachableBound } from "./bound.ts";
 import type { Chance } from "./chance.ts";
-import { generated } from "./columns.ts";
-import { cheapestGreedy, dived } from "./dive.ts";
+import { Mixture } from "./columns.ts";
+import { cheapestGreedy, dived, withoutSurplus } from "./dive.ts";
+import type { RoughPlan } from "./first.ts";
 import { improved, quietSteps } from "./improve.ts";
+import type { IntegerSolver } from "./integer.ts";
 import { regrouped } from "./near.ts";
 import type { CostBound } from "./plan.ts";
-import type { PricingTable } from "./pricing.ts";
+import { patternOf } from "./pool.ts";
+import type { Pricing } from "./pricing.ts";
+import { reopened } from "./reopen.ts";
 import { cheapened, compareJudged, type Judged, judged, type Least } from "./rough.ts";
 import type { WholeJob } from "./whole.ts";
 
+/** Jobs of no more pieces are laid as a whole until nothing better is to be hoped for. */
+const FEW_PIECES = 24;
 /** A job with more pieces, or with as many of a kind, is given to column generation first. */
 const MANY_PIECES = 150;
 const MANY_ALIKE = 3;
 
 const piecesOf = (whole: WholeJob): number => whole.kinds.reduce((sum, kind) => sum + kind.count, 0);
 
+/** Whether a job is soon searched to its end. */
+export const isSmall = (whole: WholeJob): boolean => piecesOf(whole) <= FEW_PIECES;
+
 /** Whether columns are to come first. */
 export const isMany = (whole: WholeJob): boolean =>
-  piecesOf(whole) > MANY_PIECES || piecesOf(whole) >= MANY_ALIKE * whole.kinds.length;
+  piecesOf(whole) > MANY_PIECES || (!isSmall(whole) && piecesOf(whole) >= MANY_ALIKE * whole.kinds.length);
 
 /** Steps without a cheaper plan for the last sheets of a dive. */
 const LAST_STEPS = 4000;
+/** A plan of fewer sheets is not searched by groups. */
+const MANY_SHEETS = 6;
+/** Parts of the time that is left: for columns, where they come first and where they do not; for the integer
+ * programme of the whole job; for laying few unlike pieces before that. */
+const COLUMNS = 0.55;
+const FEW_COLUMNS = 0.1;
+const SOLVING = 0.35;
+const LAYING = 0.6;
+
+/** What a search works with. */
+export interface Means {
+  readonly least: Least;
+  readonly solver: IntegerSolver | null;
+  readonly chance: Chance;
+  readonly clock: () => number;
+  /** Milliseconds; nought or less: none, or the work has been stopped. */
+  readonly timeLeft: () => number;
+  /** Told the best plan and bound so far, whenever one has become better. */
+  readonly told: (best: Judged, bound: CostBound) => void;
+}
 
 export interface Searched {
   readonly best: Judged;
@@ -29,48 +58,131 @@ export interface Searched {
 
 /**
  * The long search that follows the first plans: columns for a bound and, where pieces repeat, for the
- * plan; ruin and recreate for the whole job, and for groups of sheets. It ends by itself, or when
- * `timeLeft` (milliseconds) is nought. `table` is null where the stock may run out.
+ * plan; ruin and recreate for the whole job; then groups of sheets. It ends by itself, or when the time
+ * is up. `pricing` is null where nothing can be said about what a sheet may be worth.
  */
 export function searched(
   whole: WholeJob,
-  table: PricingTable | null,
-  least: Least,
+  pricing: Pricing | null,
   start: Judged,
   cheap: CostBound,
-  chance: Chance,
-  timeLeft: () => number,
+  means: Means,
 ): Searched {
-  const pieces = piecesOf(whole);
-  const many = isMany(whole);
-  const timeIsUp = () => timeLeft() <= 0;
-  let best = start;
-  let bound = cheap;
-  let enough = reachableBound(whole, bound) * (1 + 1e-9);
-  const done = () => timeIsUp() || (best.missing === 0 && best.cost <= enough);
-  const take = (found: Judged) => {
-    if (compareJudged(found, best) < 0) best = found;
-  };
-  if (table !== null && !done()) {
-    // Few unlike pieces need the time for laying them; there the columns are for the bound.
-    const share = timeLeft() * (many ? 0.45 : 0.9);
-    const columnsEnd = () => timeLeft() <= share;
-    const mixture = generated(whole, table, best.layouts, Number.POSITIVE_INFINITY, columnsEnd);
-    if (mixture.bound > bound.cost) bound = { cost: mixture.bound, how: "columns" };
-    enough = reachableBound(whole, bound) * (1 + 1e-9);
-    if (!done()) {
-      const last = (rest: WholeJob) => {
-        const laid = judged(rest, null, cheapestGreedy(rest));
-        return improved(rest, null, laid, { enough: 0, quiet: LAST_STEPS, chance, timeIsUp });
-      };
-      const rough = dived(whole, table, mixture, last, () => timeLeft() <= share * 0.5);
-      take(judged(whole, least, cheapened(whole, rough)));
-    }
+  const search = new Search(whole, start, cheap, means);
+  // Columns are for plans that leave nothing out.
+  if (pricing === null || start.missing > 0) search.lay();
+  else search.mix(pricing);
+  return search;
+}
+
+class Search implements Searched {
+  best: Judged;
+  bound: CostBound;
+  private readonly whole: WholeJob;
+  private readonly means: Means;
+  private enough: number;
+  private readonly timeIsUp = (): boolean => this.means.timeLeft() <= 0;
+
+  constructor(whole: WholeJob, start: Judged, cheap: CostBound, means: Means) {
+    this.whole = whole;
+    this.means = means;
+    this.best = start;
+    this.bound = cheap;
+    this.enough = reachableBound(whole, cheap) * (1 + 1e-9);
   }
-  if (pieces > MANY_PIECES) {
-    if (!done()) take(regrouped(whole, least, best, enough, chance, timeIsUp));
-  } else if (!done()) {
-    take(improved(whole, least, best, { enough, quiet: quietSteps(pieces), chance, timeIsUp }));
+
+  /** Ruin and recreate, in a part of the time that is left. */
+  lay(share = 1): void {
+    const { whole, enough, means } = this;
+    const { least, chance } = means;
+    if (this.done()) return;
+    const until = means.timeLeft() * (1 - share);
+    const timeIsUp = (): boolean => means.timeLeft() <= until;
+    const pieces = piecesOf(whole);
+    this.take(
+      pieces > MANY_PIECES
+        ? regrouped(whole, least, this.best, enough, chance, timeIsUp)
+        : improved(whole, least, this.best, { enough, quiet: quietSteps(pieces), chance, timeIsUp }),
+    );
   }
-  return { best, bound };
+
+  /** Columns and ruin and recreate, with the layouts of one for the other. */
+  mix(pricing: Pricing): void {
+    if (this.done()) return;
+    const { whole, means } = this;
+    const many = isMany(whole);
+    const kinds = whole.kinds.length;
+    const mixture = new Mixture(
+      whole,
+      pricing,
+      this.best.layouts.map((layout) => patternOf(layout, kinds)),
+    );
+    const share = means.timeLeft() * (1 - (many ? COLUMNS : FEW_COLUMNS));
+    mixture.price(Number.POSITIVE_INFINITY, () => means.timeLeft() <= share);
+    this.raise(mixture.bound);
+    if (many) this.take(this.dive(mixture, false), mixture);
+    else this.lay(isSmall(whole) ? 1 : LAYING);
+    this.solve(mixture);
+    if (isSmall(whole)) return;
+    if (many && !this.done()) this.take(this.dive(mixture, true), mixture);
+    mixture.want(whole);
+    this.reopen(mixture);
+    if (piecesOf(whole) <= MANY_PIECES) this.lay();
+  }
+
+  private dive(mixture: Mixture, blurred: boolean): Judged {
+    const { whole, means, timeIsUp } = this;
+    const { chance } = means;
+    const last = (rest: WholeJob): RoughPlan => {
+      const laid = judged(rest, null, cheapestGreedy(rest));
+      return improved(rest, null, laid, { enough: 0, quiet: LAST_STEPS, chance, timeIsUp });
+    };
+    const half = means.timeLeft() / 2;
+    const plan = dived(whole, mixture, {
+      chance: blurred ? chance : null,
+      last,
+      timeIsUp: () => means.timeLeft() <= half,
+    });
+    return judged(whole, means.least, cheapened(whole, plan));
+  }
+
+  /** Groups of sheets anew; a plan of few sheets is laid anew as a whole. */
+  private reopen(mixture: Mixture): void {
+    if (this.done() || this.best.layouts.length < MANY_SHEETS) return;
+    const { least, solver, chance, clock } = this.means;
+    const { enough, timeIsUp } = this;
+    const found = (plan: Judged): void => this.take(plan);
+    reopened(this.whole, mixture, this.best, { least, enough, solver, chance, clock, timeIsUp, found });
+  }
+
+  /** The cheapest plan out of all layouts that are known. */
+  private solve(mixture: Mixture): void {
+    const { whole, best, means } = this;
+    if (means.solver === null || this.done()) return;
+    mixture.want(whole);
+    const until = means.timeLeft() * (1 - SOLVING);
+    const start = best.layouts.map((layout) => patternOf(layout, whole.kinds.length));
+    const solved = mixture.solved(means.solver, best.cost, start, () => means.timeLeft() <= until);
+    if (solved === null) return;
+    this.take(judged(whole, means.least, cheapened(whole, withoutSurplus(whole, solved))), mixture);
+  }
+
+  private done(): boolean {
+    return this.timeIsUp() || (this.best.missing === 0 && this.best.cost <= this.enough);
+  }
+
+  private take(found: Judged, mixture: Mixture | null = null): void {
+    for (const layout of mixture === null ? [] : found.layouts)
+      mixture?.add(patternOf(layout, this.whole.kinds.length));
+    if (compareJudged(found, this.best) >= 0) return;
+    this.best = found;
+    this.means.told(found, this.bound);
+  }
+
+  private raise(cost: number): void {
+    if (cost <= this.bound.cost) return;
+    this.bound = { cost, how: "columns" };
+    this.enough = reachableBound(this.whole, this.bound) * (1 + 1e-9);
+    this.means.told(this.best, this.bound);
+  }
 }

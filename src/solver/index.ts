@@ -1,0 +1,1 @@
+export { integerSolver } from "./highs.ts";
