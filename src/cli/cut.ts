@@ -1,8 +1,10 @@
 import { cutResult, planFor, cutProblemJson } from "../show/index.ts";
+import { integerSolver } from "../solver/index.ts";
 import { CLI } from "../words/cli.ts";
-import { sayCuttingPlan } from "../words/cut-text.ts";
+import { sayCuttingPlan, sayCuttingProgress } from "../words/cut-text.ts";
 import { parseJson, readText, Unreadable } from "./input.ts";
 import { answerLines } from "./lines.ts";
+import { statusOn } from "./status.ts";
 
 const clock = (): number => performance.now();
 
@@ -13,13 +15,19 @@ export interface CutOptions {
 
 /** `margent cut`: one material's job, or one a line. The result is the exit status. */
 export async function runCut(file: string | undefined, options: CutOptions): Promise<number> {
+  const solver = await integerSolver();
   if (options.lines === true)
     return answerLines((pen) => (document) => {
-      const { json, stopped } = cutResult(document, clock);
+      const { json, stopped } = cutResult(document, clock, { solver });
       pen.text(JSON.stringify(json));
       return stopped;
     });
-  const planned = planFor(parseJson(readText(file), file ?? "standard input"), clock);
+  const status = statusOn(process.stderr);
+  const planned = planFor(parseJson(readText(file), file ?? "standard input"), clock, {
+    solver,
+    progress: (so) => status.show(sayCuttingProgress(so)),
+  });
+  status.show("");
   if (!planned.ok) throw new Unreadable(planned.problems.map(cutProblemJson).map(CLI.say).join("\n"));
   const { json, job, unit, plan, stopped } = planned.value;
   const text =

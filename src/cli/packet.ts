@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
 import { isDay, makePacket, type Packet } from "../packet/index.ts";
 import { DEFAULT_STOCK, problemJson, readShow, type ShowFault, stockDocument } from "../show/index.ts";
+import { integerSolver } from "../solver/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayCheck } from "../words/index.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
@@ -10,6 +11,7 @@ import { sayHabits } from "../words/practice.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
 import { readBytes, readDocument, Unreadable } from "./input.ts";
+import { statusOn } from "./status.ts";
 
 export interface PacketOptions {
   readonly out: string;
@@ -50,6 +52,7 @@ export async function runPacket(
     picture: picturesBeside(showName),
     seconds: readSeconds(options.seconds),
     clock: () => performance.now(),
+    solver: await integerSolver(),
     progress: progress.told,
   });
   if (!made.ok) throw new Unreadable(made.problems.map(problemJson).map(CLI.say).join("\n"));
@@ -181,8 +184,7 @@ function progressOn(stream: NodeJS.WriteStream): {
   readonly told: (progress: PacketProgress) => void;
   readonly done: () => void;
 } {
-  if (!stream.isTTY) return { told: () => undefined, done: () => undefined };
-  const show = (text: string): void => void stream.write(`\r\u001b[2K${text}`);
+  const { show } = statusOn(stream);
   return {
     told: (progress) => show(PACKET.progress(progress)),
     done: () => show(""),

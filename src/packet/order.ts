@@ -1,3 +1,4 @@
+import type { IntegerSolver } from "../plans/index.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
   DEFAULT_STOCK,
@@ -40,6 +41,8 @@ export interface PacketOrder {
   /** How long each board's plan may take. */
   readonly seconds: number;
   readonly clock: () => number;
+  /** Brings the plans nearer to their bounds; absent: they are made without. */
+  readonly solver?: IntegerSolver;
   readonly progress: (what: PacketProgress) => void;
 }
 

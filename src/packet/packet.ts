@@ -46,7 +46,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   const prepared = prepare(order);
   if (!prepared.ok) return prepared;
   const { practice, stock, works } = prepared.value;
-  const plans = { seconds: order.seconds, seed: 1, clock: order.clock };
+  const plans = { seconds: order.seconds, seed: 1, clock: order.clock, solver: order.solver ?? null };
   const boards = planBoards(works, practice, stock, plans, (board) =>
     order.progress({ doing: "cutting", board }),
   );

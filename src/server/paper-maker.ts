@@ -1,6 +1,7 @@
 import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
 import { benchSheet } from "../papers/index.ts";
 import { showReadOf } from "../show/index.ts";
+import { integerSolver } from "../solver/index.ts";
 import type { PaperOrder, Papers } from "./papers.ts";
 import { benchSheetJob, makePacket, noonOf, packeted, type PacketOrder, prepare } from "../packet/index.ts";
 
@@ -44,7 +45,7 @@ export function papersOf(clock: () => number): Papers {
       return { ok: true, value };
     },
     async packet(asked) {
-      const made = await makePacket(orderOf(asked));
+      const made = await makePacket({ ...orderOf(asked), solver: await integerSolver() });
       return made.ok ? { ok: true, value: made.value.files } : made;
     },
   };

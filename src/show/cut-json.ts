@@ -6,6 +6,7 @@ import {
   type CuttingPlan,
   type PlannedSheet,
   planCutting,
+  type PlanOptions,
   type Source,
 } from "../plans/index.ts";
 import {
@@ -33,10 +34,14 @@ export interface PlannedCut {
   readonly json: () => object;
 }
 
+/** What helps a plan along besides its time. */
+export type PlanAids = Pick<PlanOptions, "solver" | "stop" | "progress">;
+
 /** Reads and plans one material's job. */
 export function planFor(
   document: unknown,
   clock: Clock,
+  aids: PlanAids = {},
 ):
   | { readonly ok: true; readonly value: PlannedCut }
   | { readonly ok: false; readonly problems: readonly CutProblem[] } {
@@ -44,7 +49,7 @@ export function planFor(
   const read = readCut(document);
   if (!read.ok) return read;
   const { job, unit, seconds, seed } = read.value;
-  const plan = planCutting(job, { seconds, seed, clock });
+  const plan = planCutting(job, { seconds, seed, clock, ...aids });
   const took = (clock() - start) / 1000;
   const stopped = plan.checks.some((check) => check.level === "stop");
   return {
@@ -60,8 +65,9 @@ export const cutJson = (document: unknown, clock: Clock): object => cutResult(do
 export function cutResult(
   document: unknown,
   clock: Clock,
+  aids: PlanAids = {},
 ): { readonly json: object; readonly stopped: boolean } {
-  const planned = planFor(document, clock);
+  const planned = planFor(document, clock, aids);
   if (planned.ok) return { json: planned.value.json(), stopped: planned.value.stopped };
   const [first, ...more] = planned.problems.map(cutProblemJson);
   return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };

@@ -1,1 +1,2 @@
 export { integerSolver } from "./highs.ts";
+export { type PlanningOrder, type PlanningWord, planOrdered } from "./planning.ts";

@@ -1,5 +1,5 @@
 import { type Length, printExact } from "../lengths/index.ts";
-import type { CuttingPlan, PlannedSheet } from "../plans/index.ts";
+import type { CuttingPlan, CuttingProgress, PlannedSheet } from "../plans/index.ts";
 import { type CuttingSpeech, sayBound, sayCuttingCheck, sayDropOutOf } from "./cutting.ts";
 
 /** A cutting plan as lines for a terminal: the claim, then each sheet with its blanks and its cuts in order. */
@@ -16,6 +16,12 @@ export function sayCuttingPlan(plan: CuttingPlan, speech: CuttingSpeech): string
     ),
   ];
 }
+
+/** How far the planning has come, on one line. */
+export const sayCuttingProgress = ({ cost: found, bound, complete }: CuttingProgress): string =>
+  complete
+    ? `best plan so far ${cost(found)}; no plan costs less than ${cost(bound)}`
+    : "no plan with every piece so far";
 
 const cost = (amount: number): string => String(Number(amount.toFixed(4)));
 
