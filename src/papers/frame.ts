@@ -1,7 +1,9 @@
 import type { Mark } from "../drawings/index.ts";
 import { add, inch, type Length, mm, subtract, times, ZERO } from "../lengths/index.ts";
-import { EVERY_PAPER, pageOf } from "../words/papers.ts";
+import { dateWords } from "../words/dates.ts";
+import { EVERY_PAPER, pageOf, planWords } from "../words/papers.ts";
 import { type Block, placed } from "./block.ts";
+import type { House, PlanWords } from "./job.ts";
 import { type Desk, type Page, type Paper, RULE_FOOT, RULE_LEFT } from "./paper.ts";
 import { shortened, textAt, widthOf } from "./text.ts";
 import { TYPE } from "./type.ts";
@@ -15,6 +17,13 @@ export interface PaperHead {
   /** Plan and date: `plan 3 · 25 Nov 2026`. */
   readonly plan: string;
 }
+
+/** The head of a paper that belongs to a plan. */
+export const paperHead = (paper: string, house: House, plan: PlanWords): PaperHead => ({
+  paper,
+  house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
+  plan: planWords(plan.number, dateWords(plan.date)),
+});
 
 /** What stands on one page under its head line. */
 export interface Body {

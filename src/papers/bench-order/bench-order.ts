@@ -1,17 +1,16 @@
 import type { Typeface } from "../../drawings/index.ts";
-import { mm, subtract, type Length } from "../../lengths/index.ts";
+import { subtract, type Length } from "../../lengths/index.ts";
 import { BENCH_ORDER_PAPER, dayLine } from "../../words/bench-order.ts";
 import { BENCH_SHEET, handednessWords } from "../../words/bench-sheet.ts";
-import { dateWords, shortDate } from "../../words/index.ts";
-import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
-import { type Block, gap, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf } from "../frame.ts";
+import { shortDate } from "../../words/index.ts";
+import { unitWords, voidWords } from "../../words/papers.ts";
+import { type Block, stack } from "../block.ts";
+import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { flow } from "../table.ts";
-import { type Fact, facts } from "../tags.ts";
-import { paragraph } from "../text.ts";
-import { TYPE } from "../type.ts";
+import { type Fact } from "../tags.ts";
+import { pageHead } from "../head.ts";
 import { blankRows, markRows } from "./blanks.ts";
 import type { OrderDesk } from "./desk.ts";
 import type { BenchOrderJob } from "./job.ts";
@@ -29,14 +28,9 @@ export function benchOrderPaper(job: BenchOrderJob, size: PaperSize, typeface: T
   const room = bodyHeight(desk.paper);
   const rows = [...blankRows(desk, width), ...markRows(desk, width), ...cutRows(desk, width)];
   const pages = flow(rows, subtract(room, head.height), room);
-  const { house, plan } = desk.job;
   return pagesOf(
     desk,
-    {
-      paper: BENCH_ORDER_PAPER.paper,
-      house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-      plan: planWords(plan.number, dateWords(plan.date)),
-    },
+    paperHead(BENCH_ORDER_PAPER.paper, desk.job.house, desk.job.plan),
     BENCH_ORDER_PAPER.paper,
     pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
   );
@@ -86,19 +80,13 @@ function headOf(desk: OrderDesk, width: Length): Block {
     ...(makesVoid === null ? [] : [{ name: BENCH_ORDER_PAPER.makesVoid, value: voidWords(makesVoid) }]),
   ];
   const mats = job.marked.reduce((sum, { blanks }) => sum + blanks.length, 0);
-  return stack([
-    gap(mm(1.2)),
-    paragraph(desk, BENCH_ORDER_PAPER.title, TYPE.title, width),
-    gap(mm(0.6)),
-    paragraph(desk, dayLine(job.works, mats, job.runs.length, job.bound, job.oneByOne), TYPE.line, width),
-    ...(desk.missing > 0
-      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
-      : []),
-    gap(mm(1.2)),
-    rule(width, "rule-thin"),
-    gap(mm(0.4)),
-    facts(desk, all, width),
-    gap(mm(1)),
-    rule(width, "rule"),
-  ]);
+  return pageHead(
+    desk,
+    {
+      title: BENCH_ORDER_PAPER.title,
+      line: dayLine(job.works, mats, job.runs.length, job.bound, job.oneByOne),
+      facts: all,
+    },
+    width,
+  );
 }

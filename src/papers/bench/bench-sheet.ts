@@ -2,10 +2,8 @@ import { isStopped } from "../../assembly/index.ts";
 import type { Typeface } from "../../drawings/index.ts";
 import { subtract } from "../../lengths/index.ts";
 import { BENCH_SHEET } from "../../words/bench-sheet.ts";
-import { dateWords } from "../../words/index.ts";
-import { planWords } from "../../words/papers.ts";
 import { stack } from "../block.ts";
-import { type Body, bodyHeight, pagesOf, type PaperHead } from "../frame.ts";
+import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import type { BenchSheetJob } from "../job.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printableAll, printableDesign } from "../printable.ts";
@@ -22,7 +20,7 @@ import { severalPages } from "./several-pages.ts";
  */
 export function benchSheet(job: BenchSheetJob, size: PaperSize, typeface: Typeface): readonly Page[] {
   const desk = deskOf(job, size, typeface);
-  const head = headOf(desk);
+  const head = paperHead(BENCH_SHEET.paper, desk.job.house, desk.job.plan);
   return pagesOf(desk, head, desk.job.work.title, bodiesOf(desk));
 }
 
@@ -42,15 +40,6 @@ function deskOf(job: BenchSheetJob, size: PaperSize, typeface: Typeface): BenchD
       work: { ...job.work, ...work.texts },
       house: house.texts,
     },
-  };
-}
-
-function headOf({ job }: BenchDesk): PaperHead {
-  const { house, plan } = job;
-  return {
-    paper: BENCH_SHEET.paper,
-    house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-    plan: planWords(plan.number, dateWords(plan.date)),
   };
 }
 

@@ -13,16 +13,17 @@ import {
   rabbetName,
   scrapFirst,
 } from "../../words/chop-list.ts";
-import { bare, dateWords } from "../../words/index.ts";
-import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
+import { bare } from "../../words/index.ts";
+import { unitWords, voidWords } from "../../words/papers.ts";
 import { beside, type Block, block, columns, gap, rule, stack } from "../block.ts";
-import { type Body, bodyHeight, pagesOf } from "../frame.ts";
+import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Flowing, flow } from "../table.ts";
-import { caution, type Fact, facts, ringBlock } from "../tags.ts";
+import { caution, type Fact, ringBlock } from "../tags.ts";
 import { fitting, paragraph, shortened, textLine, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
+import { pageHead } from "../head.ts";
 import type { ChoppingDesk, ChopListJob, FrameMade } from "./desk.ts";
 import { railPictures } from "./pictures.ts";
 import { stickRows } from "./sticks.ts";
@@ -35,7 +36,6 @@ import { stopRows } from "./stops.ts";
  */
 export function chopList(job: ChopListJob, size: PaperSize, typeface: Typeface): readonly Page[] {
   const desk = deskOf(job, size, typeface);
-  const { house, planWords: plan } = desk.job;
   const width = desk.paper.content.width;
   const room = bodyHeight(desk.paper);
   const [first, next] = [headOf(desk, width, true), headOf(desk, width, false)];
@@ -44,11 +44,7 @@ export function chopList(job: ChopListJob, size: PaperSize, typeface: Typeface):
     desk.job.plan.sticks.length === 0
       ? []
       : flow(rows, subtract(room, first.height), subtract(room, next.height));
-  const head = {
-    paper: CHOP_LIST.paper,
-    house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-    plan: planWords(plan.number, dateWords(plan.date)),
-  };
+  const head = paperHead(CHOP_LIST.paper, desk.job.house, desk.job.planWords);
   const bodies: Body[] = [
     ...missingPage(desk, width),
     ...pages.map((page, index) => ({ block: stack([index === 0 ? first : next, page]), tells: null })),
@@ -93,20 +89,19 @@ function headOf(desk: ChoppingDesk, width: Length, first: boolean): Block {
   const style = fitting(desk, title, TITLES, width) ?? TITLES.at(-1) ?? TYPE.title;
   const rails = plan.sticks.reduce((count, stick) => count + stick.rails.length, 0);
   const pair = columns(width, mm(6), [1, 1]);
+  const head = pageHead(
+    desk,
+    {
+      title,
+      titleStyle: style,
+      line: chopLine(rails, plan.frames, plan.proven),
+      facts: factsOf(desk),
+      under: first ? "rule-thin" : "rule",
+    },
+    width,
+  );
   return stack([
-    gap(mm(1.2)),
-    paragraph(desk, shortened(desk, title, style, width), style, width),
-    gap(mm(0.6)),
-    paragraph(desk, chopLine(rails, plan.frames, plan.proven), TYPE.line, width),
-    ...(desk.missing > 0
-      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
-      : []),
-    gap(mm(1.2)),
-    rule(width, "rule-thin"),
-    gap(mm(0.4)),
-    facts(desk, factsOf(desk), width),
-    gap(mm(1)),
-    rule(width, first ? "rule-thin" : "rule"),
+    head,
     ...(first
       ? [
           gap(mm(1.8)),

@@ -2,17 +2,16 @@ import type { Typeface } from "../../drawings/index.ts";
 import { mm } from "../../lengths/index.ts";
 import { CUT_PLAN, sheetTitle } from "../../words/cut-plan.ts";
 import { missingLine } from "../../words/cutting.ts";
-import { dateWords } from "../../words/index.ts";
-import { planWords } from "../../words/papers.ts";
 import { gap, stack } from "../block.ts";
-import { type Body, pagesOf, type PaperHead } from "../frame.ts";
+import { type Body, pagesOf, type PaperHead, paperHead } from "../frame.ts";
+import { pageHead } from "../head.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { caution } from "../tags.ts";
 import { paragraph } from "../text.ts";
 import { TYPE } from "../type.ts";
 import type { CutPlanJob, CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
-import { cuttingHead, voidFact } from "./head.ts";
+import { voidFact } from "./head.ts";
 import { type OutSheet, outsPages } from "./outs-pages.ts";
 import { sheetPages, type Way } from "./sheet-page.ts";
 import { mirrored } from "./turning.ts";
@@ -53,7 +52,7 @@ export function cutPlan(job: CutPlanJob, size: PaperSize, typeface: Typeface): r
       },
     ];
   });
-  const head = headOf(desk);
+  const head = paperHead(CUT_PLAN.paper, desk.job.house, desk.job.planWords);
   const board = desk.job.board;
   return [
     ...paged(desk, head, board, missingPage(desk)),
@@ -99,7 +98,11 @@ function missingPage(desk: CuttingDesk): readonly Body[] {
   return [
     {
       block: stack([
-        cuttingHead(desk, CUT_PLAN.notInPlan(board), CUT_PLAN.notInPlanLine, voidFact(desk), width),
+        pageHead(
+          desk,
+          { title: CUT_PLAN.notInPlan(board), line: CUT_PLAN.notInPlanLine, facts: voidFact(desk) },
+          width,
+        ),
         gap(mm(3)),
         stack(lines, mm(2.4)),
         ...(more > 0 ? [gap(mm(3)), paragraph(desk, CUT_PLAN.moreMissing(more), TYPE.caution, width)] : []),
@@ -127,14 +130,5 @@ function deskOf(job: CutPlanJob, size: PaperSize, typeface: Typeface): CuttingDe
       house: house.texts,
       job: { ...job.job, pieces: pieces.map(({ piece, name }) => ({ ...piece, name: name.text })) },
     },
-  };
-}
-
-function headOf({ job }: CuttingDesk): PaperHead {
-  const { house, planWords: plan } = job;
-  return {
-    paper: CUT_PLAN.paper,
-    house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-    plan: planWords(plan.number, dateWords(plan.date)),
   };
 }

@@ -1,39 +1,11 @@
 import { type Length, mm } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
 import { CUT_PLAN, lengthFact, needsFact, sheetFact } from "../../words/cut-plan.ts";
-import { missingSigns, unitWords, voidWords } from "../../words/papers.ts";
-import { type Block, gap, rule, stack } from "../block.ts";
-import { type Fact, facts } from "../tags.ts";
-import { paragraph, shortened } from "../text.ts";
-import { TYPE } from "../type.ts";
+import { unitWords, voidWords } from "../../words/papers.ts";
+import { type Fact } from "../tags.ts";
 import type { CuttingDesk } from "./desk.ts";
 import { longestCutOf } from "./fence.ts";
 import { longFirst } from "./first-band.ts";
-
-/** The head of a page of a cut plan: what is cut, in a line, and the facts on which its figures stand. */
-export function cuttingHead(
-  desk: CuttingDesk,
-  title: string,
-  line: string,
-  facts_: readonly Fact[],
-  width: Length,
-): Block {
-  return stack([
-    gap(mm(1.2)),
-    paragraph(desk, shortened(desk, title, TYPE.title, width), TYPE.title, width),
-    gap(mm(0.6)),
-    paragraph(desk, line, TYPE.line, width),
-    ...(desk.missing > 0
-      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
-      : []),
-    gap(mm(1.2)),
-    rule(width, "rule-thin"),
-    gap(mm(0.4)),
-    facts(desk, facts_, width),
-    gap(mm(1)),
-    rule(width, "rule"),
-  ]);
-}
 
 /** Unit, sheet, what the plan needs of it, its longest cut, and what is void. */
 export function sheetFacts(desk: CuttingDesk, sheet: PlannedSheet): readonly Fact[] {

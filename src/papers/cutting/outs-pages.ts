@@ -8,10 +8,11 @@ import { part, points } from "../paper.ts";
 import { type Flowing, flow } from "../table.ts";
 import { paragraph, shortened } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
+import { pageHead } from "../head.ts";
 import type { CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
 import { layoutDrawing } from "./drawing.ts";
 import { fenceRows } from "./fence-table.ts";
-import { cuttingHead, voidFact } from "./head.ts";
+import { voidFact } from "./head.ts";
 
 const TITLE: TextStyle = { size: points(14), weight: "semibold", leading: points(17) };
 const LINE: TextStyle = { ...TYPE.line, figures: { whole: points(15), stacked: points(17) } };
@@ -30,11 +31,13 @@ export function outsPages(desk: CuttingDesk, outs: readonly OutSheet[]): readonl
   if (outs.length === 0) return [];
   const width = desk.paper.content.width;
   const blanks = outs.reduce((count, { drawn }) => count + drawn.sheet.placements.length, 0);
-  const head = cuttingHead(
+  const head = pageHead(
     desk,
-    outsTitle(desk.job.board),
-    outsLine(blanks),
-    [{ name: CUT_PLAN.unit, value: unitWords(desk.speech.ruler) }, ...voidFact(desk)],
+    {
+      title: outsTitle(desk.job.board),
+      line: outsLine(blanks),
+      facts: [{ name: CUT_PLAN.unit, value: unitWords(desk.speech.ruler) }, ...voidFact(desk)],
+    },
     width,
   );
   const room = subtract(bodyHeight(desk.paper), add(head.height, mm(1.5)));

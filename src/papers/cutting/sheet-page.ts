@@ -20,13 +20,14 @@ import { flow } from "../table.ts";
 import { caution } from "../tags.ts";
 import { paragraph } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
+import { pageHead } from "../head.ts";
 import { CHAIN_ABOVE, CHAIN_LEFT, dimensionChains } from "./chain.ts";
 import type { CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
 import { layoutDrawing } from "./drawing.ts";
 import { fenceSettings } from "./fence.ts";
 import { fenceRows } from "./fence-table.ts";
 import { firstBand, tightEdges } from "./first-band.ts";
-import { cuttingHead, pageFacts, sheetFacts, trimOf } from "./head.ts";
+import { pageFacts, sheetFacts, trimOf } from "./head.ts";
 import type { BlankWords } from "./label.ts";
 import { legend } from "./legend.ts";
 
@@ -111,7 +112,11 @@ function layoutPage(
 
 function fencePages(desk: CuttingDesk, { drawn }: Way, title: string): readonly Block[] {
   const width = desk.paper.content.width;
-  const head = cuttingHead(desk, title, CUT_PLAN.fenceLine, pageFacts(desk, drawn.sheet), width);
+  const head = pageHead(
+    desk,
+    { title, line: CUT_PLAN.fenceLine, facts: pageFacts(desk, drawn.sheet) },
+    width,
+  );
   const room = subtract(bodyHeight(desk.paper), head.height);
   return flow(fenceRows(desk, drawn.sheet, drawn.numbers, width), room, room).map((page) =>
     stack([head, page]),
@@ -130,7 +135,7 @@ function headOf(desk: CuttingDesk, way: Way, title: string): Block {
   ];
   const line = sheetLine(sheet.placements.length, fromOuts, desk.job.plan.proven);
   return stack([
-    cuttingHead(desk, title, line, sheetFacts(desk, sheet), width),
+    pageHead(desk, { title, line, facts: sheetFacts(desk, sheet) }, width),
     gap(mm(1.6)),
     firstBand(desk, sheet, width),
     gap(mm(1.6)),

@@ -9,16 +9,17 @@ import {
   sizeOfWall,
   wallTitle,
 } from "../../words/hanging-sheet.ts";
-import { dateWords, withUnit } from "../../words/index.ts";
-import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
+import { withUnit } from "../../words/index.ts";
+import { unitWords, voidWords } from "../../words/papers.ts";
 import { type Block, gap, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf } from "../frame.ts";
+import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Flowing, flow } from "../table.ts";
-import { caution, facts } from "../tags.ts";
-import { paragraph, shortened } from "../text.ts";
+import { caution } from "../tags.ts";
+import { paragraph } from "../text.ts";
 import { TYPE } from "../type.ts";
+import { pageHead } from "../head.ts";
 import { cannotHang, type HangingDesk, type HangingSheetJob, letteredHooks } from "./desk.ts";
 import { elevation } from "./elevation.ts";
 import { footBand } from "./foot.ts";
@@ -37,7 +38,8 @@ export function hangingSheet(job: HangingSheetJob, size: PaperSize, typeface: Ty
   const desk = deskOf(job, size, typeface);
   const width = desk.paper.content.width;
   const room = bodyHeight(desk.paper);
-  const head = headOf(desk, width);
+  const title = wallTitle(desk.job.wall, job.works.length);
+  const head = headOf(desk, title, width);
   const rows = hookRows(desk, width);
   const foot = stack([gap(mm(2.4)), footBand(desk, width)]);
   const taken = sum([head.height, ...rows.map(({ block }) => block.height), foot.height, mm(1)]);
@@ -49,15 +51,10 @@ export function hangingSheet(job: HangingSheetJob, size: PaperSize, typeface: Ty
   // On several pages the cautions stand before the rows: they are read before the first nail.
   const rest = onePage ? [line, ...rows, { block: foot }] : [line, { block: foot }, ...rows];
   const bodies = flow([...top, ...rest], room, room);
-  const { house, planWords: plan } = job;
   return pagesOf(
     desk,
-    {
-      paper: HANGING_SHEET.paper,
-      house: [desk.job.house.studio, desk.job.house.show].filter((name) => name !== "").join(" · "),
-      plan: planWords(plan.number, dateWords(plan.date)),
-    },
-    wallTitle(house.show === "" ? job.wall : desk.job.wall, job.works.length),
+    paperHead(HANGING_SHEET.paper, desk.job.house, desk.job.planWords),
+    title,
     bodies.map((block, index) => ({
       block,
       tells: index === 0 ? HANGING_SHEET.wallTells : HANGING_SHEET.hooksTells,
@@ -65,25 +62,15 @@ export function hangingSheet(job: HangingSheetJob, size: PaperSize, typeface: Ty
   );
 }
 
-function headOf(desk: HangingDesk, width: Length): Block {
-  const { job, level, hookDrop, ruler, wall, works, planWords: plan } = desk.job;
-  const title = wallTitle(wall, works.length);
-  const stops = stopLines(desk);
-  return stack([
-    gap(mm(1.2)),
-    paragraph(desk, shortened(desk, title, TYPE.title, width), TYPE.title, width),
-    gap(mm(0.6)),
-    paragraph(desk, ruleLine(job.rule, job.eyeLine, level, ruler), TYPE.line, width),
-    ...(desk.missing > 0
-      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
-      : []),
-    ...stops.flatMap((words) => [gap(mm(1.2)), caution(desk, words, width)]),
-    gap(mm(1.2)),
-    rule(width, "rule-thin"),
-    gap(mm(0.4)),
-    facts(
-      desk,
-      [
+function headOf(desk: HangingDesk, title: string, width: Length): Block {
+  const { job, level, hookDrop, ruler, planWords: plan } = desk.job;
+  const head = pageHead(
+    desk,
+    {
+      title,
+      line: ruleLine(job.rule, job.eyeLine, level, ruler),
+      cautions: stopLines(desk).map((words) => caution(desk, words, width)),
+      facts: [
         { name: HANGING_SHEET.unit, value: unitWords(ruler) },
         { name: HANGING_SHEET.wallSize, value: sizeOfWall(job.wall.width, job.wall.height, ruler) },
         ...(level === null ? [] : [{ name: HANGING_SHEET.level, value: levelFact(level, ruler) }]),
@@ -95,18 +82,11 @@ function headOf(desk: HangingDesk, width: Length): Block {
           ? []
           : [{ name: HANGING_SHEET.makesVoid, value: voidWords(plan.makesVoid) }]),
       ],
-      width,
-    ),
-    gap(mm(1)),
-    rule(width, "rule"),
-    gap(mm(1.6)),
-    paragraph(
-      desk,
-      level === null ? HANGING_SHEET.markLine : HANGING_SHEET.floorsFall,
-      TYPE.wordsBeside,
-      width,
-    ),
-  ]);
+    },
+    width,
+  );
+  const floors = level === null ? HANGING_SHEET.markLine : HANGING_SHEET.floorsFall;
+  return stack([head, gap(mm(1.6)), paragraph(desk, floors, TYPE.wordsBeside, width)]);
 }
 
 /** As many as a head holds; the command line names them all. */

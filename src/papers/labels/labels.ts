@@ -1,10 +1,8 @@
 import type { Typeface } from "../../drawings/index.ts";
 import { add, mm, subtract, times } from "../../lengths/index.ts";
-import { dateWords } from "../../words/index.ts";
 import { LABELS, labelsTitle } from "../../words/labels.ts";
-import { planWords } from "../../words/papers.ts";
 import { type Block, beside } from "../block.ts";
-import { bodyHeight, pagesOf, type PaperHead } from "../frame.ts";
+import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Desk, type Page, paperOf, type PaperSize, part } from "../paper.ts";
 import { printableAll, printableDesign } from "../printable.ts";
 import { backLabel } from "./back-label.ts";
@@ -20,11 +18,7 @@ import { wallLabel } from "./wall-label.ts";
 export function labels(job: LabelsJob, size: PaperSize, typeface: Typeface): readonly Page[] {
   const desk: Desk = { paper: paperOf(size), typeface };
   const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface).texts;
-  const head: PaperHead = {
-    paper: LABELS.paper,
-    house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-    plan: planWords(job.plan.number, dateWords(job.plan.date)),
-  };
+  const head = paperHead(LABELS.paper, house, job.plan);
   const printed = { ...job, house };
   const bodies = [...workPages(desk, printed), ...blankPages(desk, printed)];
   return pagesOf(

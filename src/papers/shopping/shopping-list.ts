@@ -1,16 +1,14 @@
 import type { Typeface } from "../../drawings/index.ts";
-import { type Length, mm, subtract } from "../../lengths/index.ts";
-import { dateWords } from "../../words/index.ts";
-import { missingSigns, planWords, unitWords, voidWords } from "../../words/papers.ts";
+import { type Length, subtract } from "../../lengths/index.ts";
+import { unitWords, voidWords } from "../../words/papers.ts";
 import { moneyFact, rackFact, SHOPPING, shoppingLine, shoppingTitle } from "../../words/shopping.ts";
-import { type Block, gap, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf } from "../frame.ts";
+import { type Block, stack } from "../block.ts";
+import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { flow } from "../table.ts";
-import { type Fact, facts } from "../tags.ts";
-import { paragraph } from "../text.ts";
-import { TYPE } from "../type.ts";
+import { type Fact } from "../tags.ts";
+import { pageHead } from "../head.ts";
 import { lengthsToGet, sheetsToGet, type SheetsToGet } from "./items.ts";
 import type { ShoppingDesk, ShoppingJob } from "./desk.ts";
 import { rowsOf } from "./rows.ts";
@@ -24,14 +22,9 @@ export function shoppingList(job: ShoppingJob, size: PaperSize, typeface: Typefa
   const rows = rowsOf(desk, sheets, width);
   const room = bodyHeight(desk.paper);
   const pages = flow(rows, subtract(room, head.height), room);
-  const { house, planWords: plan } = desk.job;
   return pagesOf(
     desk,
-    {
-      paper: SHOPPING.paper,
-      house: [house.studio, house.show].filter((name) => name !== "").join(" · "),
-      plan: planWords(plan.number, dateWords(plan.date)),
-    },
+    paperHead(SHOPPING.paper, desk.job.house, desk.job.planWords),
     SHOPPING.paper,
     pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
   );
@@ -71,19 +64,9 @@ function headOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
   if (job.priced) all.push({ name: SHOPPING.money, value: moneyFact(job.currency) });
   const { makesVoid } = job.planWords;
   if (makesVoid !== null) all.push({ name: SHOPPING.makesVoid, value: voidWords(makesVoid) });
-  return stack([
-    gap(mm(1.2)),
-    paragraph(desk, shoppingTitle(job.works), TYPE.title, width),
-    gap(mm(0.6)),
-    paragraph(desk, shoppingLine(job.priced, fromRack > 0), TYPE.line, width),
-    ...(desk.missing > 0
-      ? [gap(mm(0.6)), paragraph(desk, missingSigns(desk.missing), TYPE.fact, width)]
-      : []),
-    gap(mm(1.2)),
-    rule(width, "rule-thin"),
-    gap(mm(0.4)),
-    facts(desk, all, width),
-    gap(mm(1)),
-    rule(width, "rule"),
-  ]);
+  return pageHead(
+    desk,
+    { title: shoppingTitle(job.works), line: shoppingLine(job.priced, fromRack > 0), facts: all },
+    width,
+  );
 }
