@@ -18,7 +18,8 @@ import {
   rightOf,
   sideFigure,
 } from "./border-figures.ts";
-import { type BenchDesk, drawn, fineRuler, fittingScale, type NumberedStop } from "./desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
+import { type BenchDesk, fineRuler, type NumberedStop } from "./desk.ts";
 import { outField } from "./out-field.ts";
 
 /** Room above the board for HEAD and its figure, and below it for FOOT and its own. */

@@ -7,7 +7,8 @@ import { part } from "../paper.ts";
 import { headArrow } from "../tags.ts";
 import { textAt } from "../text.ts";
 import { TYPE } from "../type.ts";
-import { type BenchDesk, drawn, fittingScale, nearestTick } from "./desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
+import { type BenchDesk, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
 import { type Reason, sideOf } from "./stop-reasons.ts";
 

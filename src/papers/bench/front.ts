@@ -6,7 +6,8 @@ import { type Block, block, cornersOf, placed } from "../block.ts";
 import { part } from "../paper.ts";
 import { textAt } from "../text.ts";
 import { TYPE } from "../type.ts";
-import { type BenchDesk, drawn } from "./desk.ts";
+import { drawn } from "../scale.ts";
+import { type BenchDesk } from "./desk.ts";
 
 /** A real point of the package, drawn at a scale. */
 export const drawnPoint = ({ x, y }: RealPoint, over: number): { x: Length; y: Length } => ({

@@ -21,7 +21,8 @@ import { headArrow, tickLine } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import { hiddenPocket } from "./print-acts.ts";
-import { type BenchDesk, drawn, fittingScale, nearestTick } from "./desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
+import { type BenchDesk, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
 
 const SIDES: readonly Side[] = ["head", "left", "right", "foot"];

@@ -10,7 +10,8 @@ import { tailOf } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { type BenchDesk, drawn } from "./desk.ts";
+import { drawn } from "../scale.ts";
+import { type BenchDesk } from "./desk.ts";
 
 type Line = "out" | "size" | "fate";
 

@@ -7,7 +7,8 @@ import { part, points } from "../paper.ts";
 import { ruledHead } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { type BenchDesk, enlarged } from "./desk.ts";
+import { enlarged } from "../scale.ts";
+import { type BenchDesk } from "./desk.ts";
 
 const ENLARGEMENTS = [5, 4, 3, 2, 1];
 const STUB = mm(19);

@@ -3,7 +3,7 @@ import type { Point } from "../../geometry/index.ts";
 import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { CHOP_LIST, rabbetBehind, rabbetName, sectionAt } from "../../words/chop-list.ts";
 import { bare, weighted } from "../../words/index.ts";
-import { enlarged } from "../bench/desk.ts";
+import { enlarged } from "../scale.ts";
 import { beside, type Block, block, gap, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";

@@ -4,7 +4,7 @@ import { add, type Length, mm, smaller, subtract, sum, times, ZERO } from "../..
 import type { Stick } from "../../plans/index.ts";
 import { CHOP_LIST, stickName, stickSum, sticksLine } from "../../words/chop-list.ts";
 import { strong } from "../../words/index.ts";
-import { drawn, fittingScale } from "../bench/desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
 import { beside, type Block, block, cornersOf, gap, placed, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import type { Flowing } from "../table.ts";

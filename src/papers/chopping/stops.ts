@@ -4,19 +4,14 @@ import { CHOP_LIST } from "../../words/chop-list.ts";
 import { bare, figureWords, NBSP, ordinal, type Phrase, strong, weighted } from "../../words/index.ts";
 import { beside, type Block, block, gap, placed, stack } from "../block.ts";
 import { points } from "../paper.ts";
+import { SET_FIGURE, setFigure } from "../set-figure.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ringBlock, tickBox } from "../tags.ts";
 import { textLine } from "../text.ts";
-import { FIGURE, TYPE, type TextStyle } from "../type.ts";
+import { TYPE, type TextStyle } from "../type.ts";
 import { type ChoppingDesk, markOf, type RailMark } from "./desk.ts";
 
 const BETWEEN = mm(3);
-const KEY: TextStyle = {
-  size: FIGURE.set,
-  weight: "bold",
-  leading: points(28),
-  figures: { whole: FIGURE.set, stacked: points(28) },
-};
 const SHORT: TextStyle = {
   size: points(20),
   weight: "semibold",
@@ -90,23 +85,23 @@ function cellsOf(
   columns: readonly Column[],
 ): readonly Block[] {
   const { ruler } = desk.speech;
-  const unit = (size: number): Phrase => ({
+  const unit: Phrase = {
     kind: "text",
     text: `${NBSP}${ruler.unit}`,
     weight: "regular",
-    size: points(size),
-  });
+    size: points(11),
+  };
   const name = textLine(desk, strong(ordinal(number)), TYPE.line);
   return [
     further ? stack([name, gap(mm(0.8)), textLine(desk, CHOP_LIST.continues, TYPE.fine)]) : name,
     stack([
-      textLine(desk, [weighted("bold", bare(stop.longPoint, ruler)), unit(12)], KEY),
+      textLine(desk, setFigure(stop.longPoint, ruler), SET_FIGURE),
       gap(mm(0.5)),
       textLine(desk, figureWords(figureOf(stop.longPoint, ruler)), TYPE.wordsBeside),
     ]),
     stop.shortPoint === null
       ? block(mm(0), mm(0))
-      : textLine(desk, [weighted("semibold", bare(stop.shortPoint, ruler)), unit(11)], SHORT),
+      : textLine(desk, [weighted("semibold", bare(stop.shortPoint, ruler)), unit], SHORT),
     textLine(desk, String(marks.length), COUNT),
     ticks(desk, marks, columns[4]?.width ?? mm(0)),
   ];

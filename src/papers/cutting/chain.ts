@@ -2,7 +2,7 @@ import type { Mark } from "../../drawings/index.ts";
 import { add, type Length, mm, subtract, times } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
 import { bare, weighted } from "../../words/index.ts";
-import { drawn } from "../bench/desk.ts";
+import { drawn } from "../scale.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { textAt, widthOf } from "../text.ts";

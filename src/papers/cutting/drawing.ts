@@ -4,7 +4,7 @@ import { add, half, type Length, mm, subtract } from "../../lengths/index.ts";
 import type { Placement } from "../../plans/cutting/index.ts";
 import { CUT_PLAN, wasteStrip } from "../../words/cut-plan.ts";
 import { sizeRuns, weighted } from "../../words/index.ts";
-import { drawn } from "../bench/desk.ts";
+import { drawn } from "../scale.ts";
 import { type Block, block, cornersOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { TYPE, type TextStyle } from "../type.ts";

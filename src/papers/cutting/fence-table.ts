@@ -10,24 +10,19 @@ import {
   theSheet,
   wasteOff,
 } from "../../words/cut-plan.ts";
-import { bare, NBSP, type Phrase, strong, weighted } from "../../words/index.ts";
+import { type Phrase, strong } from "../../words/index.ts";
 import { beside, type Block, block, placed } from "../block.ts";
 import { part, points } from "../paper.ts";
+import { SET_FIGURE, setFigure } from "../set-figure.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ringBlock, tickBox } from "../tags.ts";
 import { paragraph, textLine, widthOf } from "../text.ts";
-import { FIGURE, TYPE, type TextStyle } from "../type.ts";
+import { TYPE, type TextStyle } from "../type.ts";
 import type { CuttingDesk } from "./desk.ts";
 import { type Boards, type FenceSetting, fenceSettings } from "./fence.ts";
 
 const BETWEEN = mm(3);
 const TICK_STEP = mm(11.6);
-const KEY: TextStyle = {
-  size: FIGURE.set,
-  weight: "bold",
-  leading: points(28),
-  figures: { whole: FIGURE.set, stacked: points(28) },
-};
 const BODY: TextStyle = { ...TYPE.line, figures: { whole: points(12), stacked: points(14) } };
 
 /** Most settings make a cut or two: the column of cuts is as wide as the longest row needs, up to four of them. */
@@ -57,7 +52,10 @@ export function fenceRows(
   const settings = fenceSettings(sheet);
   const columns = columnsOf(
     width,
-    settings.reduce<Length>((most, { set }) => larger(most, widthOf(desk, keyOf(desk, set), KEY)), mm(0)),
+    settings.reduce<Length>(
+      (most, { set }) => larger(most, widthOf(desk, setFigure(set, desk.speech.ruler), SET_FIGURE)),
+      mm(0),
+    ),
     settings.reduce((most, { cuts }) => Math.max(most, cuts.length), 0),
   );
   const head = tableHead(desk, columns, BETWEEN);
@@ -81,18 +79,12 @@ function cellsOf(
 ): readonly Block[] {
   const widthAt = (index: number): Length => columns[index]?.width ?? mm(0);
   return [
-    textLine(desk, keyOf(desk, setting.set), KEY),
+    textLine(desk, setFigure(setting.set, desk.speech.ruler), SET_FIGURE),
     cutTicks(desk, setting.cuts, widthAt(1)),
     paragraph(desk, goesIn(desk, sheet, setting, first), BODY, widthAt(2)),
     paragraph(desk, strong(comesOff(desk, numbers, setting)), BODY, widthAt(3)),
   ];
 }
-
-/** What the fence is set to, the unit small. */
-const keyOf = ({ speech: { ruler } }: CuttingDesk, set: Length): Phrase => [
-  weighted("bold", bare(set, ruler)),
-  { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
-];
 
 /** A box to tick and the cut's number, as many to a line as there is room for. */
 function cutTicks(desk: CuttingDesk, cuts: readonly number[], width: Length): Block {

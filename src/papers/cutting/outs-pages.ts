@@ -1,7 +1,7 @@
 import { add, type Length, mm, subtract, sum } from "../../lengths/index.ts";
 import { CUT_PLAN, needsLine, outOfTitle, outsLine, outsTitle } from "../../words/cut-plan.ts";
 import { unitWords } from "../../words/papers.ts";
-import { fittingScale } from "../bench/desk.ts";
+import { fittingScale } from "../scale.ts";
 import { beside, type Block, gap, rule, stack } from "../block.ts";
 import { type Body, bodyHeight } from "../frame.ts";
 import { part, points } from "../paper.ts";

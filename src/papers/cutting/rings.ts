@@ -2,7 +2,7 @@ import type { Mark } from "../../drawings/index.ts";
 import type { Box, Point, Size } from "../../geometry/index.ts";
 import { add, type Length, mm, subtract, times, ZERO } from "../../lengths/index.ts";
 import type { Cut } from "../../plans/cutting/index.ts";
-import { drawn } from "../bench/desk.ts";
+import { drawn } from "../scale.ts";
 import { type Block, block, placed } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { ring } from "../tags.ts";

@@ -12,7 +12,7 @@ import {
   trimLine,
 } from "../../words/cut-plan.ts";
 import { type Phrase, runs, sizeRuns, strong } from "../../words/index.ts";
-import { fittingScale } from "../bench/desk.ts";
+import { fittingScale } from "../scale.ts";
 import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
 import { type Body, bodyHeight } from "../frame.ts";
 import { part, points } from "../paper.ts";

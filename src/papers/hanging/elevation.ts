@@ -2,7 +2,7 @@ import type { Mark } from "../../drawings/index.ts";
 import { add, type Length, larger, mm, smaller, subtract, ZERO } from "../../lengths/index.ts";
 import { HANGING_SHEET, wallSeen } from "../../words/hanging-sheet.ts";
 import { bare, NBSP, type Phrase } from "../../words/index.ts";
-import { drawn, fittingScale } from "../bench/desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
 import { type Block, block, cornersOf, placed } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";

@@ -10,7 +10,7 @@ import {
   wireLine,
 } from "../../words/hanging-sheet.ts";
 import { type Phrase, withUnit } from "../../words/index.ts";
-import { drawn, fittingScale } from "../bench/desk.ts";
+import { drawn, fittingScale } from "../scale.ts";
 import { beside, type Block, block, columns, gap, stack } from "../block.ts";
 import { dimensionLine } from "../dimension.ts";
 import { part } from "../paper.ts";

@@ -1,21 +1,16 @@
 import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
 import { HANGING_SHEET, kilograms, newtonsWords, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
-import { bare, NBSP, type Phrase, strong, weighted } from "../../words/index.ts";
+import { bare, strong } from "../../words/index.ts";
 import { beside, type Block, block, stack } from "../block.ts";
 import { points } from "../paper.ts";
+import { SET_FIGURE, setFigure } from "../set-figure.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ringBlock, tickBox } from "../tags.ts";
 import { paragraph, textLine } from "../text.ts";
-import { FIGURE, TYPE, type TextStyle } from "../type.ts";
+import { TYPE, type TextStyle } from "../type.ts";
 import type { HangingDesk, LetteredHook } from "./desk.ts";
 
 const BETWEEN = mm(3);
-const SET: TextStyle = {
-  size: FIGURE.set,
-  weight: "bold",
-  leading: points(28),
-  figures: { whole: FIGURE.set, stacked: points(28) },
-};
 const PROOF: TextStyle = {
   size: points(15),
   weight: "semibold",
@@ -56,14 +51,10 @@ function cellsOf(desk: HangingDesk, hook: LetteredHook, columns: readonly Column
   const { ruler, job, safety } = desk.job;
   // A tape shows no more than its marks; the two measures across make the wall as they are printed.
   const across = toGraduation(hook.x, ruler.graduation, "nearest");
-  const figure = (length: Length): Phrase => [
-    weighted("bold", bare(length, ruler)),
-    { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
-  ];
   return [
     beside([tickBox(), textLine(desk, hook.letter, LETTER)], mm(2.4), "middle"),
-    textLine(desk, figure(across), SET),
-    textLine(desk, figure(toGraduation(hook.nail, ruler.graduation, "nearest")), SET),
+    textLine(desk, setFigure(across, ruler), SET_FIGURE),
+    textLine(desk, setFigure(toGraduation(hook.nail, ruler.graduation, "nearest"), ruler), SET_FIGURE),
     textLine(desk, bare(subtract(job.wall.width, across), ruler), PROOF),
     beside(
       [
