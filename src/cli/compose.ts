@@ -7,14 +7,11 @@ import {
   practiceDocument,
   problemJson,
 } from "../show/index.ts";
-import { CLI } from "../words/cli.ts";
 import { sayComposition } from "../words/composition.ts";
-import { parseJson, readDocument, readText, Unreadable } from "./input.ts";
-import { answerLines } from "./lines.ts";
+import { documentIn, readDocument, unreadable } from "./input.ts";
+import { type AnswerOptions, answerLines } from "./lines.ts";
 
-export interface ComposeOptions {
-  readonly json?: boolean;
-  readonly lines?: boolean;
+export interface ComposeOptions extends AnswerOptions {
   readonly practice?: string;
 }
 
@@ -34,9 +31,9 @@ export const readPracticeFile = (name: string | undefined): PracticeDocument =>
   name === undefined ? {} : readDocument(practiceDocument, name);
 
 function composeOne(file: string | undefined, practice: PracticeDocument, json: boolean): number {
-  const composed = composeFrom(parseJson(readText(file), file ?? "standard input"), practice);
+  const composed = composeFrom(documentIn(file), practice);
   if (!composed.ok) {
-    throw new Unreadable(composed.problems.map(problemJson).map(CLI.say).join("\n"));
+    throw unreadable(composed.problems.map(problemJson));
   }
   const language = practice.language ?? "en-US";
   const text = json

@@ -5,7 +5,7 @@ import { noonOf } from "../packet/index.ts";
 import { composeFrom, problemJson } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { readPracticeFile } from "./compose.ts";
-import { parseJson, readText, Unreadable } from "./input.ts";
+import { documentIn, unreadable, Unreadable } from "./input.ts";
 
 export interface DrawOptions {
   readonly out: string;
@@ -26,8 +26,8 @@ export async function runDraw(
   const format = formatOf(options.out);
   const view = viewOf(options.from);
   const practice = readPracticeFile(options.practice);
-  const composed = composeFrom(parseJson(readText(file), file ?? "standard input"), practice);
-  if (!composed.ok) throw new Unreadable(composed.problems.map(problemJson).map(CLI.say).join("\n"));
+  const composed = composeFrom(documentIn(file), practice);
+  if (!composed.ok) throw unreadable(composed.problems.map(problemJson));
   const { mats, design } = composed.value;
   const mat = Number(options.mat) - 1;
   if (!(Number.isInteger(mat) && mats[mat] !== undefined)) {

@@ -1,19 +1,19 @@
 import { writeFileSync } from "node:fs";
 import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
 import { negate } from "../lengths/index.ts";
-import { isDay, noonOf } from "../packet/index.ts";
+import { noonOf } from "../packet/index.ts";
 import { hangingSheet, type PaperSize } from "../papers/index.ts";
 import { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayHungWall } from "../words/hang-text.ts";
-import type { CutOptions } from "./cut.ts";
-import { parseJson, readText, Unreadable } from "./input.ts";
-import { answerLines } from "./lines.ts";
+import { documentIn, unreadable } from "./input.ts";
+import { type AnswerOptions, answerJsonLines } from "./lines.ts";
+import { readDate, readPaper } from "./printing.ts";
 
-export interface HangOptions extends CutOptions {
+export interface HangOptions extends AnswerOptions {
   /** The PDF file that the hanging sheet is written to. */
   readonly sheet?: string;
-  readonly paper: string;
+  readonly paper?: string;
   readonly date?: string;
 }
 
@@ -23,19 +23,12 @@ export async function runHang(
   options: HangOptions,
   today: () => string,
 ): Promise<number> {
-  if (options.lines === true)
-    return answerLines((pen) => (document) => {
-      const { json, stopped } = hangResult(document);
-      pen.text(JSON.stringify(json));
-      return stopped;
-    });
-  const { sheet, paper, date = today() } = options;
-  if (paper !== "a4" && paper !== "letter")
-    throw new Unreadable(CLI.problem("--paper", paper, "a4 or letter"));
-  if (!isDay(date)) throw new Unreadable(CLI.problem("--date", date, CLI.hang.day));
-  const hung = hangFor(parseJson(readText(file), file ?? "standard input"));
-  if (!hung.ok) throw new Unreadable(hung.problems.map(hangProblemJson).map(CLI.say).join("\n"));
-  if (sheet !== undefined) await writeSheet(sheet, hung.value, paper, date);
+  if (options.lines === true) return answerJsonLines(hangResult);
+  const paper = readPaper(options.paper) ?? "a4";
+  const date = readDate(options.date ?? today());
+  const hung = hangFor(documentIn(file));
+  if (!hung.ok) throw unreadable(hung.problems.map(hangProblemJson));
+  if (options.sheet !== undefined) await writeSheet(options.sheet, hung.value, paper, date);
   const text =
     options.json === true
       ? JSON.stringify(hungWallJson(hung.value), null, 2)

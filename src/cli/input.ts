@@ -1,9 +1,13 @@
 import { readFileSync } from "node:fs";
-import { problemJson, validate } from "../show/index.ts";
+import { type ProblemJson, problemJson, validate } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 
 /** Ends the command with status 2: nothing could be read. */
 export class Unreadable extends Error {}
+
+/** Every problem of a document on a line of its own, as what ends the command. */
+export const unreadable = (problems: readonly ProblemJson[]): Unreadable =>
+  new Unreadable(problems.map(CLI.say).join("\n"));
 
 /** A file's bytes, or a sentence about why there are none. */
 export function readBytes(name: string): Uint8Array {
@@ -20,6 +24,10 @@ export function readText(name: string | undefined): string {
   if (process.stdin.isTTY) throw new Unreadable(CLI.noInput);
   return readFileSync(0, "utf8");
 }
+
+/** The document of a command: a file, or standard input where no name is given. */
+export const documentIn = (name: string | undefined): unknown =>
+  parseJson(readText(name), name ?? "standard input");
 
 /** One JSON value; what stands there instead is said, with where it stops making sense. */
 export function parseJson(text: string, name: string): unknown {

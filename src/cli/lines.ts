@@ -4,6 +4,12 @@ import { CLI } from "../words/cli.ts";
 import { sayWanted } from "../words/index.ts";
 import { Unreadable } from "./input.ts";
 
+/** How a command answers: as text, as one JSON document, or a line for a line. */
+export interface AnswerOptions {
+  readonly json?: boolean;
+  readonly lines?: boolean;
+}
+
 /** Writes what one document comes to as JSON text. The result is whether it is bad or cannot be made as asked. */
 export type Answer = (document: unknown) => boolean;
 
@@ -29,6 +35,16 @@ export async function answerLines(answerWith: (pen: Pen) => Answer): Promise<num
   if (!seen) throw new Unreadable(CLI.noInput);
   return status;
 }
+
+/** The same for answers that are made as JSON; "stopped" is whether one is bad or cannot be made as asked. */
+export const answerJsonLines = (
+  result: (document: unknown) => { readonly json: object; readonly stopped: boolean },
+): Promise<number> =>
+  answerLines((pen) => (document) => {
+    const { json, stopped } = result(document);
+    pen.text(JSON.stringify(json));
+    return stopped;
+  });
 
 /** The lines of a text as they come in, those of one chunk together; the last one needs no end. */
 async function* linesOf(chunks: AsyncIterable<string>): AsyncGenerator<readonly string[]> {

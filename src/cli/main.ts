@@ -3,7 +3,7 @@ import { Command, CommanderError } from "commander";
 import { localDay } from "../packet/index.ts";
 import { CLI } from "../words/cli.ts";
 import type { ComposeOptions } from "./compose.ts";
-import type { CutOptions } from "./cut.ts";
+import type { AnswerOptions } from "./lines.ts";
 import type { HangOptions } from "./hang.ts";
 import type { SeriesOptions } from "./series.ts";
 import type { DrawOptions } from "./draw.ts";
@@ -21,14 +21,8 @@ export async function main(argv: readonly string[]): Promise<number> {
   let status = 0;
   const program = new Command("margent").description(CLI.about).exitOverride().showHelpAfterError();
 
-  program
-    .command("compose")
-    .description(CLI.compose.about)
-    .argument("[file]", CLI.compose.file)
-    .option("--json", CLI.compose.json)
-    .option("--lines", CLI.compose.lines)
+  answering(program, "compose")
     .option("--practice <file>", CLI.compose.practice)
-    .addHelpText("after", CLI.compose.help)
     .action(async (file: string | undefined, options: ComposeOptions) => {
       const { runCompose } = await import("./compose.ts");
       status = await runCompose(file, options);
@@ -50,54 +44,28 @@ export async function main(argv: readonly string[]): Promise<number> {
       status = await runPacket(show, options, today);
     });
 
-  program
-    .command("cut")
-    .description(CLI.cut.about)
-    .argument("[file]", CLI.cut.file)
-    .option("--json", CLI.compose.json)
-    .option("--lines", CLI.compose.lines)
-    .addHelpText("after", CLI.cut.help)
-    .action(async (file: string | undefined, options: CutOptions) => {
-      const { runCut } = await import("./cut.ts");
-      status = await runCut(file, options);
-    });
+  answering(program, "cut").action(async (file: string | undefined, options: AnswerOptions) => {
+    const { runCut } = await import("./cut.ts");
+    status = await runCut(file, options);
+  });
 
-  program
-    .command("chop")
-    .description(CLI.chop.about)
-    .argument("[file]", CLI.chop.file)
-    .option("--json", CLI.compose.json)
-    .option("--lines", CLI.compose.lines)
-    .addHelpText("after", CLI.chop.help)
-    .action(async (file: string | undefined, options: CutOptions) => {
-      const { runChop } = await import("./chop.ts");
-      status = await runChop(file, options);
-    });
+  answering(program, "chop").action(async (file: string | undefined, options: AnswerOptions) => {
+    const { runChop } = await import("./chop.ts");
+    status = await runChop(file, options);
+  });
 
-  program
-    .command("hang")
-    .description(CLI.hang.about)
-    .argument("[file]", CLI.hang.file)
-    .option("--json", CLI.compose.json)
-    .option("--lines", CLI.compose.lines)
+  answering(program, "hang")
     .option("--sheet <file>", CLI.hang.sheet)
     .option("--paper <name>", CLI.hang.paper, "a4")
     .option("--date <day>", CLI.packet.date)
-    .addHelpText("after", CLI.hang.help)
     .action(async (file: string | undefined, options: HangOptions) => {
       const { runHang } = await import("./hang.ts");
       status = await runHang(file, options, today);
     });
 
-  program
-    .command("series")
-    .description(CLI.series.about)
-    .argument("[file]", CLI.series.file)
-    .option("--json", CLI.compose.json)
-    .option("--lines", CLI.compose.lines)
+  answering(program, "series")
     .option("--works <list>", CLI.series.works)
     .option("--practice <file>", CLI.compose.practice)
-    .addHelpText("after", CLI.series.help)
     .action(async (file: string | undefined, options: SeriesOptions) => {
       const { runSeries } = await import("./series.ts");
       status = await runSeries(file, options);
@@ -157,6 +125,16 @@ export async function main(argv: readonly string[]): Promise<number> {
     return 2;
   }
 }
+
+/** A command that answers one document, or one a line. */
+const answering = (program: Command, name: "compose" | "cut" | "chop" | "hang" | "series"): Command =>
+  program
+    .command(name)
+    .description(CLI[name].about)
+    .argument("[file]", CLI[name].file)
+    .option("--json", CLI.compose.json)
+    .option("--lines", CLI.compose.lines)
+    .addHelpText("after", CLI[name].help);
 
 const today = (): string => localDay(new Date());
 

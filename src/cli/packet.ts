@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
-import { isDay, makePacket, type Packet } from "../packet/index.ts";
+import { makePacket, type Packet } from "../packet/index.ts";
 import { DEFAULT_STOCK, problemJson, readShow, type ShowFault, stockDocument } from "../show/index.ts";
 import { integerSolver } from "../solver/index.ts";
 import { CLI } from "../words/cli.ts";
@@ -10,7 +10,8 @@ import { PACKET, type PacketProgress } from "../words/packet.ts";
 import { sayHabits } from "../words/practice.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
-import { readBytes, readDocument, Unreadable } from "./input.ts";
+import { readBytes, readDocument, unreadable, Unreadable } from "./input.ts";
+import { readDate, readPaper } from "./printing.ts";
 import { statusOn } from "./status.ts";
 
 export interface PacketOptions {
@@ -55,7 +56,7 @@ export async function runPacket(
     solver: await integerSolver(),
     progress: progress.told,
   });
-  if (!made.ok) throw new Unreadable(made.problems.map(problemJson).map(CLI.say).join("\n"));
+  if (!made.ok) throw unreadable(made.problems.map(problemJson));
   progress.told({ doing: "writing" });
   replaceFolder(options.out, made.value.files);
   progress.done();
@@ -89,18 +90,6 @@ export function sayFault(fault: ShowFault): string {
   return fault.kind === "list"
     ? sayListProblem(fault.problem)
     : fault.problems.map(problemJson).map(CLI.say).join("\n");
-}
-
-function readPaper(paper: string | undefined): "a4" | "letter" | null {
-  if (paper === undefined) return null;
-  const name = paper.toLowerCase();
-  if (name === "a4" || name === "letter") return name;
-  throw new Unreadable(CLI.problem("--paper", paper, "a4 or letter"));
-}
-
-function readDate(date: string): string {
-  if (isDay(date)) return date;
-  throw new Unreadable(CLI.problem("--date", date, "a day as YYYY-MM-DD"));
 }
 
 function readSeconds(seconds: string | undefined): number {

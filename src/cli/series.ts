@@ -7,29 +7,22 @@ import { CLI } from "../words/cli.ts";
 import { sayListProblem } from "../words/lists.ts";
 import { saySeries } from "../words/series.ts";
 import { readPracticeFile } from "./compose.ts";
-import { parseJson, readBytes, readText, Unreadable } from "./input.ts";
-import { answerLines } from "./lines.ts";
+import { documentIn, readBytes, unreadable, Unreadable } from "./input.ts";
+import { type AnswerOptions, answerJsonLines } from "./lines.ts";
 import { sayFault } from "./packet.ts";
 
-export interface SeriesOptions {
-  readonly json?: boolean;
-  readonly lines?: boolean;
+export interface SeriesOptions extends AnswerOptions {
   readonly works?: string;
   readonly practice?: string;
 }
 
 /** `margent series`: the sizes for one show, or one a line. The result is the exit status. */
 export async function runSeries(file: string | undefined, options: SeriesOptions): Promise<number> {
-  if (options.lines === true)
-    return answerLines((pen) => (document) => {
-      const { json, stopped } = seriesResult(document);
-      pen.text(JSON.stringify(json));
-      return stopped;
-    });
+  if (options.lines === true) return answerJsonLines(seriesResult);
   const listed = options.works === undefined ? null : await worksOf(options.works, options.practice);
-  const document = parseJson(readText(file), file ?? "standard input");
+  const document = documentIn(file);
   const planned = seriesFor(document, listed?.works ?? null);
-  if (!planned.ok) throw new Unreadable(planned.problems.map(problemJson).map(CLI.say).join("\n"));
+  if (!planned.ok) throw unreadable(planned.problems.map(problemJson));
   const { request, plan, stopped } = planned.value;
   const text =
     options.json === true

@@ -1,6 +1,6 @@
 import type { Context } from "hono";
 import type { ContentfulStatusCode } from "hono/utils/http-status";
-import { type Problem, type ProblemJson, problemJson } from "../show/index.ts";
+import { type Problem, type ProblemJson, problemJson, unreadJson } from "../show/index.ts";
 
 /** Why there is no result, in the one shape that every refusal has. */
 export function refusal(
@@ -9,7 +9,7 @@ export function refusal(
   error: ProblemJson,
   more: readonly ProblemJson[] = [],
 ): Response {
-  return context.json(more.length === 0 ? { error } : { error, more }, status);
+  return context.json(unreadJson([error, ...more]), status);
 }
 
 /** A document's problems, the first one foremost. */

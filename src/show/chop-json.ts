@@ -11,6 +11,7 @@ import { aboutChopping, type ChoppingSpeech, sayChoppingBound, sayChoppingCheck 
 import { sayChoppingPlan } from "../words/chop-text.ts";
 import { type Clock, cutProblemJson, numberIn } from "./cut-json.ts";
 import type { CutProblem, CutUnit } from "./job-reader.ts";
+import { unreadJson } from "./json.ts";
 import { readChop } from "./read-chop.ts";
 
 /** A job as it was read, its plan, and whether some rail of it cannot be made. */
@@ -59,8 +60,7 @@ export function chopResult(
 ): { readonly json: object; readonly stopped: boolean } {
   const planned = chopFor(document, clock);
   if (planned.ok) return { json: planned.value.json(), stopped: planned.value.stopped };
-  const [first, ...more] = planned.problems.map(cutProblemJson);
-  return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
+  return { json: unreadJson(planned.problems.map(cutProblemJson)), stopped: true };
 }
 
 function sideOf(job: ChoppingJob, { rail, copy }: PlacedRail): RailSide | null {

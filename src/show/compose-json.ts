@@ -1,24 +1,12 @@
 import { compose, type Composition, isStopped } from "../assembly/index.ts";
 import { Pen } from "../lengths/index.ts";
-import { type Language, sayWanted } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { writeComposition } from "./composition-text.ts";
 import { Writings } from "./composition-writing.ts";
-import type { Problem } from "./problem.ts";
+import { problemJson, unreadJson } from "./json.ts";
 import { readDesign } from "./read-design.ts";
 import { composeDocument, type PracticeDocument } from "./schema.ts";
 import { type Read, validate } from "./validate.ts";
-
-export interface ProblemJson {
-  readonly field: string;
-  readonly found: string;
-  readonly wanted: string;
-}
-
-export const problemJson = ({ field, found, wanted }: Problem): ProblemJson => ({
-  field,
-  found,
-  wanted: sayWanted(wanted),
-});
 
 /** One object for all who have no habits, so that they are read once. */
 const NO_HABITS: PracticeDocument = {};
@@ -61,8 +49,7 @@ export class Composer {
   write(document: unknown): boolean {
     const composed = composeFrom(document, this.practice);
     if (!composed.ok) {
-      const [first, ...more] = composed.problems.map(problemJson);
-      this.pen.text(JSON.stringify(more.length === 0 ? { error: first } : { error: first, more }));
+      this.pen.text(JSON.stringify(unreadJson(composed.problems.map(problemJson))));
       return true;
     }
     const { value } = composed;

@@ -17,7 +17,7 @@ import {
   sayCutWanted,
   sayDropOutOf,
 } from "../words/cutting.ts";
-import type { ProblemJson } from "./compose-json.ts";
+import { type ProblemJson, unreadJson } from "./json.ts";
 import type { CutProblem, CutUnit } from "./job-reader.ts";
 import { readCut } from "./read-cut.ts";
 
@@ -69,8 +69,7 @@ export function cutResult(
 ): { readonly json: object; readonly stopped: boolean } {
   const planned = planFor(document, clock, aids);
   if (planned.ok) return { json: planned.value.json(), stopped: planned.value.stopped };
-  const [first, ...more] = planned.problems.map(cutProblemJson);
-  return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
+  return { json: unreadJson(planned.problems.map(cutProblemJson)), stopped: true };
 }
 
 export const cutProblemJson = ({ field, found, wanted }: CutProblem): ProblemJson => ({

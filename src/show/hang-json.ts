@@ -1,5 +1,5 @@
 import { hangWork, type HungWork, type Loads, STANDARD_GRAVITY } from "../assembly/index.ts";
-import { type Length, printLength, type Ruler, toMillimetres } from "../lengths/index.ts";
+import type { Length } from "../lengths/index.ts";
 import { planWall, type WallCheck, type WallPlan } from "../plans/index.ts";
 import {
   HANGING,
@@ -10,7 +10,7 @@ import {
   sayWallCheck,
 } from "../words/hanging.ts";
 import { saySum } from "../words/index.ts";
-import type { ProblemJson } from "./compose-json.ts";
+import { placeJson, type ProblemJson, unreadJson } from "./json.ts";
 import { type HangProblem, type HangRequest, type HungWall, readHang } from "./read-hang.ts";
 
 /** Reads one wall, lays it out and hangs every work. */
@@ -37,8 +37,7 @@ export function hangFor(
 export function hangResult(document: unknown): { readonly json: object; readonly stopped: boolean } {
   const hung = hangFor(document);
   if (hung.ok) return { json: hungWallJson(hung.value), stopped: hung.value.stopped };
-  const [first, ...more] = hung.problems.map(hangProblemJson);
-  return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
+  return { json: unreadJson(hung.problems.map(hangProblemJson)), stopped: true };
 }
 
 export const hangProblemJson = ({ field, found, wanted }: HangProblem): ProblemJson => ({
@@ -51,7 +50,7 @@ export const hangProblemJson = ({ field, found, wanted }: HangProblem): ProblemJ
 export function hungWallJson({ request, plan, works }: HungWall): object {
   const { ruler, job, safety } = request;
   const speech: HangingSpeech = { ruler, job };
-  const at = placeIn(ruler);
+  const at = (length: Length): object => placeJson(length, ruler);
   return {
     works: works.map((hung, index) => workJson(hung, index, request, plan, speech)),
     wall: {
@@ -77,7 +76,7 @@ function workJson(
   plan: WallPlan,
   speech: HangingSpeech,
 ): object {
-  const at = placeIn(ruler);
+  const at = (length: Length): object => placeJson(length, ruler);
   const work = works[index];
   const about = `works.${index}`;
   return {
@@ -116,10 +115,6 @@ const wallCheckJson = (check: WallCheck, about: string, speech: HangingSpeech): 
   text: sayWallCheck(check, speech),
   about,
 });
-
-const placeIn =
-  (ruler: Ruler) =>
-  (length: Length): object => ({ mm: toMillimetres(length), text: printLength(length, ruler) });
 
 const angleJson = (wire: HungWork["wire"]): number | null =>
   wire === null ? null : Math.round(wire.angle * 100) / 100;

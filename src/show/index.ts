@@ -4,10 +4,9 @@ export {
   composeJson,
   composeResult,
   compositionJson,
-  type ProblemJson,
-  problemJson,
 } from "./compose-json.ts";
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
+export { type ProblemJson, problemJson, unreadJson } from "./json.ts";
 export { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
 export { practiceFor, readDesign } from "./read-design.ts";

@@ -3,6 +3,7 @@ import { LONGEST_SIDE } from "../plans/index.ts";
 import type { CUT_UNITS } from "./cut-schema.ts";
 import { foundText, type Wanted } from "./problem.ts";
 import { Reader } from "./reader.ts";
+import type { Read } from "./validate.ts";
 
 export type CutUnit = (typeof CUT_UNITS)[number];
 
@@ -28,6 +29,40 @@ export interface CutProblem {
   readonly wanted: CutWanted;
 }
 
+/** A job with what the document says about how to plan it and how to write the plan. */
+export interface JobRequest<Job> {
+  readonly job: Job;
+  readonly unit: CutUnit;
+  readonly seconds: number;
+  readonly seed: number;
+}
+
+export type JobRead<Job> =
+  | { readonly ok: true; readonly value: JobRequest<Job> }
+  | { readonly ok: false; readonly problems: readonly CutProblem[] };
+
+/** What every document of a job may say. */
+interface JobDocument {
+  readonly unit?: CutUnit | undefined;
+  readonly seconds?: number | undefined;
+  readonly seed?: number | undefined;
+}
+
+/** Reads one job in any of its units; every problem is told with its field. */
+export function readJob<Document extends JobDocument, Job>(
+  valid: Read<Document>,
+  readerIn: (unit: CutUnit) => JobReader & { job(document: Document): Job },
+): JobRead<Job> {
+  if (!valid.ok) return valid;
+  const reader = readerIn(valid.value.unit ?? "in");
+  const job = reader.job(valid.value);
+  const { seconds, seed } = reader.planning(valid.value);
+  const problems = reader.all();
+  return problems.length > 0
+    ? { ok: false, problems }
+    : { ok: true, value: { job, unit: reader.unit, seconds, seed } };
+}
+
 const MOST_SECONDS = 3600;
 const USUAL_SECONDS = 5;
 
@@ -51,13 +86,7 @@ export class JobReader {
   }
 
   /** How long the planner may take, and its seed. */
-  planning({
-    seconds = USUAL_SECONDS,
-    seed = 1,
-  }: {
-    seconds?: number | undefined;
-    seed?: number | undefined;
-  }): {
+  planning({ seconds = USUAL_SECONDS, seed = 1 }: JobDocument): {
     readonly seconds: number;
     readonly seed: number;
   } {

@@ -11,33 +11,12 @@ import {
   type StockLength,
 } from "../plans/index.ts";
 import { type ChopDocument, chopDocument } from "./chop-schema.ts";
-import { type CutProblem, type CutUnit, JobReader } from "./job-reader.ts";
+import { JobReader, type JobRead, readJob } from "./job-reader.ts";
 import { validate } from "./validate.ts";
 
-/** A job with what the document says about how to plan it and how to write the plan. */
-export interface ChopRequest {
-  readonly job: ChoppingJob;
-  readonly unit: CutUnit;
-  readonly seconds: number;
-  readonly seed: number;
-}
-
-export type ChopRead =
-  | { readonly ok: true; readonly value: ChopRequest }
-  | { readonly ok: false; readonly problems: readonly CutProblem[] };
-
 /** Reads one moulding's job, of rails or of frames, in any of its units; every problem is told with its field. */
-export function readChop(document: unknown): ChopRead {
-  const valid = validate(chopDocument, document);
-  if (!valid.ok) return valid;
-  const reader = new ChopReader(valid.value.unit ?? "in");
-  const job = reader.job(valid.value);
-  const { seconds, seed } = reader.planning(valid.value);
-  const problems = reader.all();
-  return problems.length > 0
-    ? { ok: false, problems }
-    : { ok: true, value: { job, unit: reader.unit, seconds, seed } };
-}
+export const readChop = (document: unknown): JobRead<ChoppingJob> =>
+  readJob(validate(chopDocument, document), (unit) => new ChopReader(unit));
 
 class ChopReader extends JobReader {
   job(document: ChopDocument): ChoppingJob {

@@ -2,33 +2,12 @@ import type { Size } from "../geometry/index.ts";
 import { inch, type Length, mm, ZERO } from "../lengths/index.ts";
 import { type CuttingJob, MOST_PIECES, type PieceWanted, type StockSheet } from "../plans/index.ts";
 import { type CutDocument, cutDocument } from "./cut-schema.ts";
-import { type CutProblem, type CutUnit, JobReader } from "./job-reader.ts";
+import { JobReader, type JobRead, readJob } from "./job-reader.ts";
 import { validate } from "./validate.ts";
 
-/** A job with what the document says about how to plan it and how to write the plan. */
-export interface CutRequest {
-  readonly job: CuttingJob;
-  readonly unit: CutUnit;
-  readonly seconds: number;
-  readonly seed: number;
-}
-
-export type CutRead =
-  | { readonly ok: true; readonly value: CutRequest }
-  | { readonly ok: false; readonly problems: readonly CutProblem[] };
-
 /** Reads one cutting job, in any of its units; every problem is told with its field. */
-export function readCut(document: unknown): CutRead {
-  const valid = validate(cutDocument, document);
-  if (!valid.ok) return valid;
-  const reader = new CutReader(valid.value.unit ?? "in");
-  const job = reader.job(valid.value);
-  const { seconds, seed } = reader.planning(valid.value);
-  const problems = reader.all();
-  return problems.length > 0
-    ? { ok: false, problems }
-    : { ok: true, value: { job, unit: reader.unit, seconds, seed } };
-}
+export const readCut = (document: unknown): JobRead<CuttingJob> =>
+  readJob(validate(cutDocument, document), (unit) => new CutReader(unit));
 
 class CutReader extends JobReader {
   job(document: CutDocument): CuttingJob {

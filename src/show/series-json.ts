@@ -1,8 +1,8 @@
 import type { Sides, Size } from "../geometry/index.ts";
-import { type Length, printLength, type Ruler, toMillimetres } from "../lengths/index.ts";
+import type { Ruler } from "../lengths/index.ts";
 import { planSeries, type SeriesPlan, type SeriesWork } from "../plans/index.ts";
 import { sayMisfit } from "../words/series.ts";
-import { problemJson } from "./compose-json.ts";
+import { placeJson, problemJson, unreadJson } from "./json.ts";
 import type { Problem } from "./problem.ts";
 import { readSeries, type SeriesRequest } from "./read-series.ts";
 
@@ -30,8 +30,7 @@ export function seriesFor(
 export function seriesResult(document: unknown): { readonly json: object; readonly stopped: boolean } {
   const planned = seriesFor(document);
   if (planned.ok) return { json: seriesPlanJson(planned.value), stopped: planned.value.stopped };
-  const [first, ...more] = planned.problems.map(problemJson);
-  return { json: more.length === 0 ? { error: first } : { error: first, more }, stopped: true };
+  return { json: unreadJson(planned.problems.map(problemJson)), stopped: true };
 }
 
 /** The sizes for every number of them, in the open format. */
@@ -64,17 +63,13 @@ export function seriesPlanJson({ request: { job, ruler }, plan }: PlannedSeries)
   };
 }
 
-const lengthJson = (length: Length, ruler: Ruler): object => ({
-  mm: toMillimetres(length),
-  text: printLength(length, ruler),
-});
 const sizeJson = ({ width, height }: Size, ruler: Ruler): object => ({
-  width: lengthJson(width, ruler),
-  height: lengthJson(height, ruler),
+  width: placeJson(width, ruler),
+  height: placeJson(height, ruler),
 });
 const sidesJson = ({ head, left, right, foot }: Sides, ruler: Ruler): object => ({
-  head: lengthJson(head, ruler),
-  left: lengthJson(left, ruler),
-  right: lengthJson(right, ruler),
-  foot: lengthJson(foot, ruler),
+  head: placeJson(head, ruler),
+  left: placeJson(left, ruler),
+  right: placeJson(right, ruler),
+  foot: placeJson(foot, ruler),
 });

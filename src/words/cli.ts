@@ -68,7 +68,6 @@ Exit status: 0 done; 1 done, but some rail cannot be made; 2 nothing could be re
     file: "the wall as JSON; standard input where absent",
     sheet: "also write the hanging sheet, as PDF",
     paper: "paper to print on, a4 or letter",
-    day: "a day as YYYY-MM-DD",
     title: (wall: string): string => (wall === "" ? "Hanging sheet" : `Hanging sheet, ${wall}`),
     help: `
   echo '{"unit":"in","wall":{"width":"144","height":"96"},"eyeLine":"57","hookDrop":"1/2",
