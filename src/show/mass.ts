@@ -1,16 +1,16 @@
+import { KILOGRAMS_PER_POUND } from "../assembly/index.ts";
 import type { Unit } from "../lengths/index.ts";
 
-/** Kilograms in one of each unit that may be written. The pound is 0.45359237 kg exactly (international yard and pound agreement, 1959). */
-const POUND = 0.45359237;
+/** Kilograms in one of each unit that may be written. */
 const UNITS: ReadonlyMap<string, number> = new Map([
   ...["kg", "kilo", "kilos", "kilogram", "kilograms"].map((name) => [name, 1] as const),
   ...["g", "gram", "grams"].map((name) => [name, 0.001] as const),
-  ...["lb", "lb.", "lbs", "lbs.", "pound", "pounds"].map((name) => [name, POUND] as const),
-  ...["oz", "oz.", "ounce", "ounces"].map((name) => [name, POUND / 16] as const),
+  ...["lb", "lb.", "lbs", "lbs.", "pound", "pounds"].map((name) => [name, KILOGRAMS_PER_POUND] as const),
+  ...["oz", "oz.", "ounce", "ounces"].map((name) => [name, KILOGRAMS_PER_POUND / 16] as const),
 ]);
 
 const PART = /^(\d+(?:[.,]\d+)?|[.,]\d+) ?([a-z]+\.?)?$/i;
-const POUNDS_AND_OUNCES = /^(\d+) ?(?:lb\.?|lbs\.?|pounds?),? (.+(?:oz\.?|ounces?))$/i;
+const KILOGRAMS_PER_POUNDS_AND_OUNCES = /^(\d+) ?(?:lb\.?|lbs\.?|pounds?),? (.+(?:oz\.?|ounces?))$/i;
 
 /**
  * A weight as people write it, in kilograms: `3.2 kg`, `800 g`, `7 lb`, `7 lb 4 oz`. A bare number is in
@@ -20,10 +20,10 @@ export function readMass(written: string | number, unit: Unit): number | null {
   const text = String(written)
     .replace(/[\u00a0\u2000-\u200a\u202f\t]/g, " ")
     .trim();
-  const both = POUNDS_AND_OUNCES.exec(text);
+  const both = KILOGRAMS_PER_POUNDS_AND_OUNCES.exec(text);
   if (both !== null) {
     const ounces = readMass(both[2] ?? "", unit);
-    return ounces === null ? null : Number(both[1]) * POUND + ounces;
+    return ounces === null ? null : Number(both[1]) * KILOGRAMS_PER_POUND + ounces;
   }
   const part = PART.exec(text);
   if (part === null) return null;

@@ -2,7 +2,8 @@ import type { HungWork, Loads } from "../assembly/index.ts";
 import { figureOf, figureText, type Length } from "../lengths/index.ts";
 import type { WallPlan } from "../plans/index.ts";
 import type { HungWall } from "../show/read-hang.ts";
-import { HANGING, type HangingSpeech, sayForce, sayHangCheck, sayTitle, sayWallCheck } from "./hanging.ts";
+import { HANGING, type HangingSpeech, sayHangCheck, sayTitle, sayWallCheck } from "./hanging.ts";
+import { sayForce } from "./weights.ts";
 
 type Level = "stop" | "warn" | "note";
 

@@ -1,6 +1,7 @@
 import { add, type Length, type Ruler } from "../lengths/index.ts";
 import type { WallRule } from "../plans/index.ts";
 import { bare, count, flat, NBSP, type Phrase, runs, strong, withUnit } from "./runs.ts";
+import { kilograms } from "./weights.ts";
 
 /** What stands on a hanging sheet. */
 export const HANGING_SHEET = {
@@ -67,13 +68,6 @@ export const levelFact = (level: Length, ruler: Ruler): Phrase =>
 
 export const sizeOfWall = (width: Length, height: Length, ruler: Ruler): Phrase =>
   runs`${bare(width, ruler)} wide, ${withUnit(height, ruler)} high`;
-
-/** Kilograms of a force, rounded up to the tenth. */
-export const kilograms = (newtons: number): string =>
-  `${(Math.ceil((newtons / 9.80665) * 10 - 1e-6) / 10).toFixed(1)}${NBSP}kg`;
-
-export const newtonsWords = (newtons: number): string =>
-  `${(Math.ceil(newtons * 10 - 1e-6) / 10).toFixed(1)}${NBSP}N`;
 
 /** What the hook must be rated for. */
 export const ratedWords = (newtons: number, safety: number): string => `rated ${kilograms(newtons * safety)}`;

@@ -3,20 +3,12 @@ import { figureOf, figureText, type Length, type Ruler } from "../lengths/index.
 import type { WallCheck, WallJob } from "../plans/index.ts";
 import type { HangWanted } from "../show/read-hang.ts";
 import { sayWanted } from "./problems.ts";
+import { sayMass } from "./weights.ts";
 
 /** What a wall is spoken about with: its ruler, and its job for the names. */
 export interface HangingSpeech {
   readonly ruler: Ruler;
   readonly job: WallJob;
-}
-
-/** A mass as it stands in a sentence: to the tenth of a kilogram, up, and in pounds. */
-export const sayMass = (kilograms: number): string =>
-  `${up(kilograms, 1)} kg (${up(kilograms / 0.45359237, 0)} lb)`;
-
-function up(value: number, decimals: number): string {
-  const parts = 10 ** decimals;
-  return String(Math.ceil(value * parts - 1e-9) / parts);
 }
 
 /** A problem of one hanging work: what, the figure, and a way out. */
@@ -50,9 +42,6 @@ export function sayHangCheck(check: HangCheck, { ruler }: HangingSpeech): string
       return `It stands ${least(check.depth)} out from the wall where people pass; ${place(check.most)} is the most between 27 in and 80 in above the floor (2010 ADA Standards, 307.2). Local codes come first. Hang it elsewhere, or in a shallower frame.`;
   }
 }
-
-/** A force as what it would weigh, up to the tenth, with newtons beside it. */
-export const sayForce = (newtons: number): string => `${up(newtons / 9.80665, 1)} kg (${up(newtons, 1)} N)`;
 
 /** A work by its title, or by its number. */
 export function sayTitle({ frames }: WallJob, index: number): string {

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { Chance } from "../../src/plans/cutting/chance.ts";
+import { Chance } from "../../src/plans/chance.ts";
 import { Mixture } from "../../src/plans/cutting/columns.ts";
 import { PricingTable } from "../../src/plans/cutting/pricing.ts";
 import { wholeJob } from "../../src/plans/cutting/whole.ts";

@@ -13,6 +13,7 @@ import { minus, number, operand, plus, quotient, type Sum, valueOf } from "../re
 import type { FramedWork, FramePlace, HangCheck, Hanging, HangStep, HookPlace, HungWork } from "./hanging.ts";
 import {
   angleOf,
+  KILOGRAMS_PER_POUND,
   type Loads,
   sharedLoads,
   STANDARD_GRAVITY,
@@ -35,8 +36,8 @@ export interface HangingHabits {
 
 /** Flatter than this a wire pulls more than 1.93 times the weight at each ring. Common practice, no source. */
 const FLAT = 15;
-/** A licensed hand from here on: 50 lb (Earthquake Country Alliance, securing your space). 0.45359237 kg to the pound, exactly. */
-const HEAVY = 50 * 0.45359237;
+/** A licensed hand from here on: 50 lb (Earthquake Country Alliance, securing your space). */
+const HEAVY = 50 * KILOGRAMS_PER_POUND;
 /** Leading edges above 27 in and up to 80 in may stand out 4 in at most (2010 ADA Standards, 307.2). */
 const PUBLIC = { above: inch(27), upTo: inch(80), most: inch(4) };
 

@@ -6,6 +6,9 @@
 /** Standard gravity, metres per second squared: exact by definition (3rd CGPM, 1901). */
 export const STANDARD_GRAVITY = 9.80665;
 
+/** Kilograms to the pound, exactly (international yard and pound agreement, 1959). */
+export const KILOGRAMS_PER_POUND = 0.45359237;
+
 /** A taut wire seen from behind: half of it, from a ring up to its hook. */
 export interface WireTriangle {
   /** Along the wire from a ring to its hook. */

@@ -1,5 +1,6 @@
 import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
-import { HANGING_SHEET, kilograms, newtonsWords, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
+import { HANGING_SHEET, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
+import { kilograms, newtonsWords } from "../../words/weights.ts";
 import { bare, strong } from "../../words/index.ts";
 import { beside, type Block, block, stack } from "../block.ts";
 import { points } from "../paper.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { Kinds } from "./kinds.ts";
 
 /** How far a batch is cut: which figures of which kinds are done, and where the stop stands. */

@@ -1,5 +1,5 @@
 import type { Length } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { type BenchJob, inTurn, waitsOf } from "./job.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { arrowsOf } from "./arrows.ts";
 import type { BenchState } from "./bench-state.ts";
 import type { Kinds } from "./kinds.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { BenchState } from "./bench-state.ts";
 import { benchFaults } from "./check.ts";
 import { type BenchJob, requireSoundBatch } from "./job.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { Arrows } from "./arrows.ts";
 
 /** Figures that meet every ring of arrows: a choice of them, and how many it takes at least. */

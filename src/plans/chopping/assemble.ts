@@ -1,5 +1,5 @@
 import type { Length } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { placeInFrame } from "./frames.ts";
 import type { ChoppingJob } from "./job.ts";
 import type { PlacedRail, Stick } from "./plan.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { boundByValues } from "../cutting/bound.ts";
 import { type Column, Master } from "../cutting/master.ts";
 import { wantedOf } from "./patterns.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { type Mixture, mixtureOf } from "./columns.ts";
 import { compareRough, loadOf, remainder, type RoughChopping, roughOf, takeOff } from "./patterns.ts";
 import { type ChoppingWork, sequential } from "./sequential.ts";

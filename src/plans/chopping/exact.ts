@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { patternOf, type RoughChopping, roughOf } from "./patterns.ts";
 import type { LengthStock, Pattern, WholeChopping } from "./whole.ts";
 

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { type RoughChopping, roughOf } from "./patterns.ts";
 import type { WholeChopping } from "./whole.ts";
 

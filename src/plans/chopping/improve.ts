@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { loadOf, type RoughChopping, roughOf } from "./patterns.ts";
 import type { ChoppingWork } from "./sequential.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";
 
 /** A plan in whole units: one pattern for each length used. */

@@ -1,7 +1,7 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { PlanOptions } from "../cutting/index.ts";
-import { Chance } from "../cutting/chance.ts";
-import { moneyUnit } from "../cutting/money.ts";
+import { Chance } from "../chance.ts";
+import { inMoney } from "../cutting/money.ts";
 import { assembleSticks, frameKey, type FrameGroup, frameGroups, type Shared } from "./assemble.ts";
 import { choppingFaults } from "./check.ts";
 import { choppingChecks } from "./findings.ts";
@@ -56,8 +56,10 @@ function completed(
 
 function costOf(job: ChoppingJob, sticks: readonly Stick[]): number {
   const cost = sticks.reduce((sum, { length }) => sum + at(job.lengths, length).cost, 0);
-  // Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand.
-  return moneyUnit(job.lengths.map((length) => length.cost)) === null ? cost : Math.round(cost * 1e6) / 1e6;
+  return inMoney(
+    cost,
+    job.lengths.map((length) => length.cost),
+  );
 }
 
 /** How many frames are whole in the plan, and how many of those lie on one stick. */

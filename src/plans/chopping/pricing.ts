@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { patternOf } from "./patterns.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";
 

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { looseOn, type Shared } from "./assemble.ts";
 import { loadOf, patternOf, takeOff } from "./patterns.ts";
 import type { Pricing } from "./pricing.ts";

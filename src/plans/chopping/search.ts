@@ -1,6 +1,6 @@
 import type { FrameGroup, Shared } from "./assemble.ts";
-import { at } from "../cutting/at.ts";
-import type { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { nextSum } from "../cutting/money.ts";
 import { boundByPricing, type ChoppingLimits, mixtureOf } from "./columns.ts";
 import { dived } from "./dive.ts";

@@ -1,5 +1,5 @@
-import { at } from "../cutting/at.ts";
-import type { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { compareRough, loadOf, type RoughChopping, roughOf, takeOff } from "./patterns.ts";
 import type { Pricing } from "./pricing.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";

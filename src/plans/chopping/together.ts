@@ -1,5 +1,5 @@
-import { at } from "../cutting/at.ts";
-import type { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { type FrameGroup, framesOnBars, holds, looseOn, type Shared, takeFrom } from "./assemble.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";
 

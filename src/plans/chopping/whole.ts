@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { moneyUnit } from "../cutting/money.ts";
 import type { ChoppingJob } from "./job.ts";
 

@@ -1,6 +1,6 @@
 import type { Size } from "../../geometry/index.ts";
 import { type Length, ticks } from "../../lengths/index.ts";
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import type { Edges, Measure } from "./bench.ts";
 import { boxOf, orderCuts, type CutOrder } from "./cuts.ts";
 import type { CuttingJob } from "./job.ts";

@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { type Axis, extent, type Part, type PiecePart, type SplitPart } from "./layout.ts";
 
 /** An upright rectangle by its edges, in ticks. */

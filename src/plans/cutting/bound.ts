@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { nextSum } from "./money.ts";
 import type { BoundArgument, CostBound } from "./plan.ts";
 import type { Pricing } from "./pricing.ts";

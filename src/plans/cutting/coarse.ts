@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { type Part, resized } from "./layout.ts";
 import { type Pricing, PricingTable } from "./pricing.ts";
 import type { Kind, Stock, WholeJob } from "./whole.ts";

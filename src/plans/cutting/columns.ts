@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { boundByValues } from "./bound.ts";
 import { cuttable } from "./cuttable.ts";
 import type { IntegerSolver } from "./integer.ts";

@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
-import type { Chance } from "./chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import type { Mixture } from "./columns.ts";
 import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { countKinds, extent, type Layout, type Part } from "./layout.ts";

@@ -1,5 +1,5 @@
 import { larger, type Length, smaller, subtract } from "../../lengths/index.ts";
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import type { CuttingCheck } from "./checks.ts";
 import type { CuttingJob, StockSheet } from "./job.ts";
 import type { PlannedSheet } from "./plan.ts";

@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { Forest } from "./forest.ts";
 import { type Preference, Seeker } from "./places.ts";
 import type { Layout } from "./layout.ts";

@@ -1,4 +1,4 @@
-import type { Chance } from "./chance.ts";
+import type { Chance } from "../chance.ts";
 import { cheapened, type Judged, judged, type Least } from "./rough.ts";
 import { Ruin } from "./ruin.ts";
 import type { WholeJob } from "./whole.ts";

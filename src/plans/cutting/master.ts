@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { invertedOf } from "./inverse.ts";
 
 /** A column of the master problem: what it costs, and how much it gives to each row. */

@@ -15,6 +15,13 @@ export function moneyUnit(prices: readonly number[]): number | null {
   return null;
 }
 
+/**
+ * A sum of some of the prices as it would add up by hand: tenths and cents are not whole in binary.
+ * Prices without a common unit within six decimals stay as they are.
+ */
+export const inMoney = (sum: number, prices: readonly number[]): number =>
+  moneyUnit(prices) === null ? sum : Math.round(sum * 1e6) / 1e6;
+
 /** The most sums that are looked through before `nextSum` is content with a multiple of the unit. */
 const MOST_SUMS = 2_000_000;
 

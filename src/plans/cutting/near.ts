@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
-import type { Chance } from "./chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { improved, type Work } from "./improve.ts";
 import { countKinds } from "./layout.ts";
 import { judged, type Judged, type Least } from "./rough.ts";

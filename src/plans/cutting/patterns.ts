@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { greedyPlan, type RoughPlan, type Way } from "./first.ts";
 import { countKinds, type Layout } from "./layout.ts";
 import { cuttable } from "./cuttable.ts";

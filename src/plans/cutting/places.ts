@@ -1,4 +1,4 @@
-import type { Chance } from "./chance.ts";
+import type { Chance } from "../chance.ts";
 import {
   AXIS,
   FIRST,

@@ -1,5 +1,5 @@
 import { assemble } from "./assemble.ts";
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { cheapBound, reachableBound } from "./bound.ts";
 import { cuttingFaults } from "./check.ts";
 import { checksOf } from "./findings.ts";
@@ -7,11 +7,11 @@ import { pricingFor } from "./coarse.ts";
 import type { IntegerSolver } from "./integer.ts";
 import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
-import { moneyUnit } from "./money.ts";
+import { inMoney } from "./money.ts";
 import { patternPlan } from "./patterns.ts";
 import type { Pricing } from "./pricing.ts";
 import { isMany, isSmall, searched } from "./search.ts";
-import { Chance } from "./chance.ts";
+import { Chance } from "../chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
 import { fitsAtAll, wholeJob, type WholeJob } from "./whole.ts";
@@ -203,6 +203,8 @@ function costOf(job: CuttingJob, sheets: readonly PlannedSheet[]): number {
   return moneyOf(job, cost);
 }
 
-/** Tenths and cents are not whole in binary; a sum of them is what they would add up to by hand. */
 const moneyOf = (job: CuttingJob, sum: number): number =>
-  moneyUnit(job.sheets.map(({ cost }) => cost)) === null ? sum : Math.round(sum * 1e6) / 1e6;
+  inMoney(
+    sum,
+    job.sheets.map(({ cost }) => cost),
+  );

@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { countKinds, type Layout, layoutKey } from "./layout.ts";
 
 /** A layout with what it gives, reckoned once. */

@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { type Axis, extent, type Part, resized, tidied } from "./layout.ts";
 import { indexBelow, rasterPoints, splitsOf } from "./raster.ts";
 import type { Stock, WholeJob } from "./whole.ts";

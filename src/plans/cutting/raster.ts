@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 
 /** The largest point no greater than `value`. */
 export function indexBelow(points: Int32Array, value: number): number {

@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
-import type { Chance } from "./chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { pricingFor } from "./coarse.ts";
 import { Mixture } from "./columns.ts";
 import { withoutSurplus } from "./dive.ts";

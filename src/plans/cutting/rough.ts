@@ -1,5 +1,5 @@
 import type { Size } from "../../geometry/index.ts";
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import type { RoughPlan } from "./first.ts";
 import {
   countKinds,

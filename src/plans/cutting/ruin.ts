@@ -1,5 +1,5 @@
-import { at } from "./at.ts";
-import type { Chance } from "./chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import type { RoughPlan } from "./first.ts";
 import { Forest } from "./forest.ts";
 import { FIRST, KIND, NEXT, STOCK } from "./memory.ts";

@@ -1,5 +1,5 @@
 import { reachableBound } from "./bound.ts";
-import type { Chance } from "./chance.ts";
+import type { Chance } from "../chance.ts";
 import { Mixture } from "./columns.ts";
 import { cheapestGreedy, dived, withoutSurplus } from "./dive.ts";
 import type { RoughPlan } from "./first.ts";

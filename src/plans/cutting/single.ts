@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { cuttable } from "./cuttable.ts";
 import { resized } from "./layout.ts";
 import { type Pattern, patternOf } from "./pool.ts";

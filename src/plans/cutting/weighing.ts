@@ -1,4 +1,4 @@
-import { at } from "./at.ts";
+import { at } from "../at.ts";
 import { AXIS, FIRST_WASTE, FREE, H, type Memory, NEXT_WASTE, SLOT, STAMP, W } from "./memory.ts";
 import type { WholeJob } from "./whole.ts";
 

@@ -1,5 +1,5 @@
 import { add, type Length, subtract, ZERO } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { WallBox, WallJob, WallPlan } from "./job.ts";
 
 /** How far a whole group moves. */

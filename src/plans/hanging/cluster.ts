@@ -1,6 +1,6 @@
 import type { Length } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
-import type { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 import { wider } from "./clear.ts";
 import { groups } from "./sets.ts";
 import type { WallBox, WallJob, WallRule } from "./job.ts";

@@ -1,5 +1,5 @@
 import { add, half, type Length, larger, subtract, sum, times, ZERO } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { WallJob, WallPlan, WallRule } from "./job.ts";
 import { setOrder } from "./sets.ts";
 

@@ -1,5 +1,5 @@
-import { at } from "../cutting/at.ts";
-import type { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import type { Chance } from "../chance.ts";
 
 /** Where every block lies, from the lower left corner of the whole, and how large that is. */
 export interface Laid {

@@ -1,6 +1,6 @@
 import { add, fromReal, half, subtract, sum, ticks, ZERO } from "../../lengths/index.ts";
-import { at } from "../cutting/at.ts";
-import { Chance } from "../cutting/chance.ts";
+import { at } from "../at.ts";
+import { Chance } from "../chance.ts";
 import { clusterOf } from "./cluster.ts";
 import { clearWay, meet } from "./clear.ts";
 import { gridOf } from "./grid.ts";

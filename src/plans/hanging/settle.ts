@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 
 /** One frame of a group while it is laid; moved together with the others of its set. */
 export interface LaidFrame {

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 
 /**
  * Which sizes to choose, as bare numbers: works alike in the sizes that serve them are one row with a

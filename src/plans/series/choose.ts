@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { type Choice, costOf } from "./choice.ts";
 import { relaxed, type Settled } from "./relaxed.ts";
 

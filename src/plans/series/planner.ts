@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import { seriesFaults } from "./check.ts";
 import { type Choice, fewestSizes, type Row } from "./choice.ts";
 import { choose } from "./choose.ts";

@@ -1,4 +1,4 @@
-import { at } from "../cutting/at.ts";
+import { at } from "../at.ts";
 import type { Choice } from "./choice.ts";
 
 /** What is settled of a choice on the way to it. */
