@@ -19,7 +19,7 @@ export function readBytes(name: string): Uint8Array {
 }
 
 /** A text file, or standard input where no name is given. */
-export function readText(name: string | undefined): string {
+function readText(name: string | undefined): string {
   if (name !== undefined) return new TextDecoder().decode(readBytes(name));
   if (process.stdin.isTTY) throw new Unreadable(CLI.noInput);
   return readFileSync(0, "utf8");
@@ -30,7 +30,7 @@ export const documentIn = (name: string | undefined): unknown =>
   parseJson(readText(name), name ?? "standard input");
 
 /** One JSON value; what stands there instead is said, with where it stops making sense. */
-export function parseJson(text: string, name: string): unknown {
+function parseJson(text: string, name: string): unknown {
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (error) {

@@ -6,7 +6,7 @@ const length = z.union([z.string(), z.number()]);
 const mass = z.union([z.string(), z.number()]);
 
 /** More frames than any wall takes. */
-export const MOST_FRAMES = 500;
+const MOST_FRAMES = 500;
 
 const hanging = z.discriminatedUnion("kind", [
   z.object({

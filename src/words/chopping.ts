@@ -42,7 +42,7 @@ export function sayChoppingCheck(check: ChoppingCheck, { job, unit }: ChoppingSp
 }
 
 /** "Ferry slip, head and foot", or the rail's number where it has no name. */
-export function railName(job: ChoppingJob, index: number): string {
+function railName(job: ChoppingJob, index: number): string {
   const rail = job.rails[index];
   const name = rail === undefined || rail.name === "" ? `Rail ${index + 1}` : rail.name;
   const sides = rail?.frame?.sides ?? [];

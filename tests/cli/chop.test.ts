@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { margent } from "./run.ts";
+import { margent, refusedLines } from "./run.ts";
 
 const job = {
   unit: "in",
@@ -29,10 +29,5 @@ test("[CH2] [CH11] status 1 where a rail cannot be made, 2 where nothing could b
   expect([bad.status, bad.err]).toEqual([2, expect.stringContaining("kerf: found x; wanted: a length")]);
   const lines = margent(["chop", "--lines"], `${JSON.stringify(job)}\n5\n`);
   expect(lines.status).toBe(1);
-  expect(
-    lines.out
-      .trim()
-      .split("\n")
-      .map((line) => "error" in (JSON.parse(line) as object)),
-  ).toEqual([false, true]);
+  expect(refusedLines(lines.out)).toEqual([false, true]);
 });

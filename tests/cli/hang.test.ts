@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { folder, margent } from "./run.ts";
+import { folder, margent, refusedLines } from "./run.ts";
 
 const wall = {
   unit: "in",
@@ -42,12 +42,7 @@ test("[HG14] [HG18] [HG22] status 1 where something cannot be hung as asked, 2 w
   expect(bad.err).toContain("works.0.weight: found heavy; wanted: a weight above 0, such as 3.2 kg or 7 lb");
   const lines = margent(["hang", "--lines"], `${JSON.stringify(wall)}\n{"wall":{}}\n`);
   expect(lines.status).toBe(1);
-  expect(
-    lines.out
-      .trim()
-      .split("\n")
-      .map((line) => "error" in (JSON.parse(line) as object)),
-  ).toEqual([false, true]);
+  expect(refusedLines(lines.out)).toEqual([false, true]);
 });
 
 test("[HG22] the hanging sheet comes as a PDF beside the answer", () => {

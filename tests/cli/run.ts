@@ -28,4 +28,11 @@ export function margent(args: readonly string[], input = ""): Ran {
   return { status, out: stdout, err: stderr };
 }
 
+/** For each answered line, whether a problem stands in its place. */
+export const refusedLines = (out: string): readonly boolean[] =>
+  out
+    .trim()
+    .split("\n")
+    .map((line) => "error" in (JSON.parse(line) as object));
+
 export const folder = (): string => mkdtempSync(join(tmpdir(), "margent-"));

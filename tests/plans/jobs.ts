@@ -94,3 +94,17 @@ export const smallJob: fc.Arbitrary<CuttingJob> = fc.record({
   longestCut: fc.option(length(5, 45), { freq: 3 }),
   tight: length(0, 2),
 });
+
+/** The pieces of gcut1, for sheets of 250 x 250 (Beasley 1985, OR-Library). */
+export const GCUT1 = [
+  [167, 184],
+  [114, 118],
+  [167, 152],
+  [83, 140],
+  [70, 86],
+  [143, 166],
+  [120, 160],
+  [66, 148],
+  [87, 141],
+  [69, 165],
+] as const;

@@ -5,7 +5,7 @@ import { countKinds, type Part } from "../../src/plans/cutting/layout.ts";
 import { PricingTable } from "../../src/plans/cutting/pricing.ts";
 import { wholeJob } from "../../src/plans/cutting/whole.ts";
 import type { CuttingJob, PieceWanted } from "../../src/plans/index.ts";
-import { jobOf, piece, planned, sheet } from "./jobs.ts";
+import { GCUT1, jobOf, piece, planned, sheet } from "./jobs.ts";
 
 /** The worth of one sheet, with one value a piece, and the pattern that makes it. */
 function bestPattern(job: CuttingJob, valueOf: (piece: PieceWanted) => number) {
@@ -99,23 +99,11 @@ test("[CT13] 32 x 40 with 1/8 off each edge gives twelve of 8 x 10, no longer si
 });
 
 test("the best pattern of gcut1: 56460 in their own direction, 58136 turning allowed (OR-Library, Beasley 1985; 56460 computed again)", () => {
-  const pieces = [
-    [167, 184],
-    [114, 118],
-    [167, 152],
-    [83, 140],
-    [70, 86],
-    [143, 166],
-    [120, 160],
-    [66, 148],
-    [87, 141],
-    [69, 165],
-  ] as const;
   const worth = (turns: boolean) =>
     bestPattern(
       jobOf(
         [sheet(250, 250)],
-        pieces.map(([w, h]) => piece(w, h, { turns })),
+        GCUT1.map(([w, h]) => piece(w, h, { turns })),
       ),
       (one) => one.width * one.height,
     ).worth;

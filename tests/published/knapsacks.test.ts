@@ -3,7 +3,7 @@ import { countKinds } from "../../src/plans/cutting/layout.ts";
 import { PricingTable } from "../../src/plans/cutting/pricing.ts";
 import { wholeJob } from "../../src/plans/cutting/whole.ts";
 import type { CuttingJob } from "../../src/plans/index.ts";
-import { jobOf, piece, planned, sheet } from "../plans/jobs.ts";
+import { GCUT1, jobOf, piece, planned, sheet } from "../plans/jobs.ts";
 
 /** Pieces with a worth, of which one sheet takes as many as it can. */
 interface Valued {
@@ -37,19 +37,7 @@ function tableWorth(job: CuttingJob, pieces: readonly Valued[]) {
 }
 
 test("gcut1: 56460 out of 250 x 250, each piece as often as it fits and worth its area (Beasley, Journal of the Operational Research Society 36, 1985, OR-Library; computed again)", () => {
-  const sizes = [
-    [167, 184],
-    [114, 118],
-    [167, 152],
-    [83, 140],
-    [70, 86],
-    [143, 166],
-    [120, 160],
-    [66, 148],
-    [87, 141],
-    [69, 165],
-  ] as const;
-  const pieces = sizes.map(([w, h]): Valued => ({ w, h, worth: w * h }));
+  const pieces = GCUT1.map(([w, h]): Valued => ({ w, h, worth: w * h }));
   expect(tableWorth(jobFor(250, 250, pieces), pieces)).toEqual({ worth: 56_460, made: 56_460 });
 });
 

@@ -1,4 +1,4 @@
 export { benchFaults, type BenchFault } from "./check.ts";
-export { type BenchJob, type BenchMat, MOST_MATS, requireSoundBatch } from "./job.ts";
+export { type BenchJob, type BenchMat, requireSoundBatch } from "./job.ts";
 export type { BenchBound, BenchPlan, Run } from "./plan.ts";
 export { planBench } from "./planner.ts";

@@ -21,7 +21,7 @@ export interface BenchJob {
 /** The most figures that one mat may need, many windows included. */
 const MOST_FIGURES = 16;
 /** The most mats in one batch: past it neither the order nor its paper is of use to a hand. */
-export const MOST_MATS = 100_000;
+const MOST_MATS = 100_000;
 
 /**
  * Refuses a batch that no order can exist for: mats that wait for one another in a ring, a place that

@@ -14,7 +14,7 @@ export const pricingFor = (job: WholeJob): Pricing | null => PricingTable.for(jo
  * taken with every side rounded down, which no layout exceeds; layouts are made with the pieces
  * rounded up and the sheets down, which every sheet holds, and then drawn at their true sizes.
  */
-export class CoarsePricing implements Pricing {
+class CoarsePricing implements Pricing {
   private readonly job: WholeJob;
   private readonly measure: number;
   private readonly above: PricingTable;

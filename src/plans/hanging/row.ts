@@ -30,7 +30,7 @@ export function rowOf(job: WallJob, rule: Extract<WallRule, { readonly kind: "ga
 }
 
 /** A length in equal parts that add up to it; they differ by a tick at most. */
-export function equalParts(length: Length, count: number): readonly Length[] {
+function equalParts(length: Length, count: number): readonly Length[] {
   const ends = Array.from({ length: count + 1 }, (_, index) => fromReal((length * index) / count, "nearest"));
   return ends.slice(1).map((end, index) => subtract(end, ends[index] ?? end));
 }

@@ -88,7 +88,7 @@ const canServe = ({ rows }: Choice, { state }: Settled): boolean =>
   rows.every(({ servedBy }) => servedBy.some((size) => at(state, size) >= 0));
 
 /** A choice made better by adding sizes while there is room and by putting one in another's place, as long as either saves. */
-export function swapped(choice: Choice, most: number, start: readonly number[]): readonly number[] {
+function swapped(choice: Choice, most: number, start: readonly number[]): readonly number[] {
   let best = [...new Set(start)].slice(0, most);
   let cost = costOf(choice, best);
   for (let changed = true; changed; ) {

@@ -3,7 +3,6 @@ export {
   DEAREST,
   MOST_SIZES,
   MOST_WORKS,
-  requireSoundSeries,
   type SeriesJob,
   type SeriesLimits,
   type SeriesSize,
