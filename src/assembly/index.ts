@@ -6,3 +6,4 @@ export type * from "./reckoning.ts";
 export { SIZE_LISTS } from "./sizes.ts";
 export { holdAsked } from "./window.ts";
 export * from "./hang/index.ts";
+export * from "./light/index.ts";

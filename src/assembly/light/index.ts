@@ -1,0 +1,2 @@
+export * from "./guidance.ts";
+export * from "./light.ts";
