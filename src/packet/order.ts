@@ -1,4 +1,6 @@
 import type { IntegerSolver } from "../plans/index.ts";
+import type { LightPlan } from "../assembly/index.ts";
+import { planLights } from "./light.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
   DEFAULT_STOCK,
@@ -6,6 +8,7 @@ import {
   practiceFor,
   type Practice,
   type Problem,
+  readShowLight,
   readStock,
   type ShowRead,
   type Stock,
@@ -53,6 +56,8 @@ export interface Prepared {
   readonly stock: Stock;
   readonly works: readonly ComposedWork[];
   readonly problems: readonly PacketProblem[];
+  /** What the show's light does to each work, in their order; null where that cannot be told. */
+  readonly lights: readonly (LightPlan | null)[];
   /** Whether some work leaves its outer size to the practice, which must then be named. */
   readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
@@ -70,7 +75,12 @@ export function prepare(
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
   if (!stock.ok) return within("stock", stock.problems);
-  const { works, problems } = composeWorks(order.show.works, practiceDocument);
+  const { date, light } = order.show;
+  const showLight = light === null ? null : readShowLight(light, date);
+  if (showLight?.ok === false) return showLight;
+  const { works, problems: unread } = composeWorks(order.show.works, practiceDocument);
+  const lights = planLights(works, showLight?.value ?? null, practiceDocument);
+  const problems = [...unread, ...lights.problems];
   return {
     ok: true,
     value: {
@@ -78,6 +88,7 @@ export function prepare(
       practice: practice.value,
       stock: stock.value,
       works,
+      lights: lights.plans,
       usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [

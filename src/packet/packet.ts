@@ -22,6 +22,7 @@ import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, write
 import { PACKET } from "../words/packet.ts";
 import { noonOf } from "./days.ts";
 import type { PacketFile } from "./file.ts";
+import { lightJson, lightWords } from "./light.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import type { ComposedWork } from "./works.ts";
 
@@ -127,18 +128,21 @@ async function filesOf(
     )),
     csv("bench-order.csv", benchOrder(day)),
     ...(await pdf("labels.pdf", titles.labels, packetLabels(works, blanks, shared, size, typeface))),
-    csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork), practice.language))),
+    csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
     { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames)) },
   ];
 }
 
 const tableOf = ([header = [], ...rows]: readonly (readonly string[])[]): TableOut => ({ header, rows });
 
-const checkListWork = (one: ComposedWork): CheckListWork => ({
-  ...workWords(one),
-  mark: String(one.row),
-  composition: one.composition,
-});
+const checkListWork =
+  ({ lights }: Prepared) =>
+  (one: ComposedWork, index: number): CheckListWork => ({
+    ...workWords(one),
+    mark: String(one.row),
+    composition: one.composition,
+    light: lightWords(lights[index]),
+  });
 
 function* cutPlanPages(
   boards: readonly PlannedBoard[],
@@ -211,7 +215,7 @@ const csv = (name: string, { header, rows }: TableOut): PacketFile => ({
 
 function packetJson(
   order: PacketOrder,
-  { practice, works, problems }: Prepared,
+  { practice, works, lights, problems }: Prepared,
   boards: readonly PlannedBoard[],
   frames: PlannedFrames | null,
 ): string {
@@ -222,11 +226,12 @@ function packetJson(
       show: order.show.name,
       plan: order.plan.number,
       date: order.date,
-      works: works.map(({ row, work, quantity, composition }) => ({
+      works: works.map(({ row, work, quantity, composition }, index) => ({
         row,
         title: work.title,
         quantity,
         ...compositionJson(composition, practice.language),
+        ...lightJson(lights[index]),
       })),
       cut: Object.fromEntries(
         boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),

@@ -40,3 +40,4 @@ export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
 export type { HungWall } from "./read-hang.ts";
 export { readMass } from "./mass.ts";
+export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";

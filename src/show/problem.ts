@@ -34,6 +34,9 @@ export type Wanted =
   | { readonly kind: "at-least"; readonly least: number }
   /** Limits in their order: a most that is not below its least, a lift between its own. */
   | { readonly kind: "between"; readonly what: "border" | "lift" }
+  /** An ISO 8601 date, not before another where `after` names one. */
+  | { readonly kind: "date"; readonly after: string | null }
+  | { readonly kind: "illuminance" }
   | { readonly kind: "json" }
   | { readonly kind: "version"; readonly reads: number };
 

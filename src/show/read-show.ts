@@ -9,6 +9,7 @@ import {
 } from "./lists/index.ts";
 import { foundText, type Problem } from "./problem.ts";
 import {
+  type HangingLightDocument,
   type PracticeDocument,
   SHOW_VERSION,
   type ShowDocument,
@@ -30,6 +31,8 @@ export interface ShowRead {
   readonly name: string;
   readonly room: string;
   readonly date: string | null;
+  /** The light that it hangs in; null: not said. */
+  readonly light: HangingLightDocument | null;
   /** What a list mostly measures in, or was told to; of a document, its practice's unit. */
   readonly unit: Unit;
   readonly practice: PracticeDocument | null;
@@ -73,6 +76,7 @@ export const showReadOf = (show: ShowDocument): ShowRead => ({
   name: show.name,
   room: show.room ?? "",
   date: show.date ?? null,
+  light: show.light ?? null,
   unit: show.practice?.unit ?? "in",
   practice: show.practice ?? null,
   stock: show.stock ?? null,
@@ -138,6 +142,7 @@ async function fromList(bytes: Uint8Array, fileName: string, told: Unit | null):
       name: fileName.replace(/^.*[/\\]/, "").replace(/\.[a-z]+$/i, ""),
       room: "",
       date: null,
+      light: null,
       unit,
       practice: null,
       stock: null,

@@ -95,6 +95,29 @@ export const composeDocument = z.object({
   mats: z.optional(z.array(mat).check(z.minLength(1), z.maxLength(8))),
 });
 
+/** Days in the light: from and to, ISO 8601 and both counted, open so many hours a day on so many days a week. */
+const litDays = z.object({
+  from: z.string(),
+  to: z.string(),
+  /** `50`, `50 lx` or `5 fc`. */
+  lux: z.union([z.string(), z.number()]),
+  hours: z.number(),
+  days: z.optional(z.number()),
+});
+
+const workLight = z.object({
+  sensitivity: z.optional(z.enum(["high", "medium", "low", "none"])),
+  /** What the work hung in before, in whatever frame. */
+  before: z.optional(z.array(litDays).check(z.maxLength(1000))),
+});
+
+const hangingLight = z.extend(litDays, {
+  /** Absent: from the show's date. */
+  from: z.optional(z.string()),
+  /** Microwatts a lumen, as measured on the wall. */
+  ultraviolet: z.optional(z.number()),
+});
+
 /** A work: what it is, and its design. */
 export const workDocument = z.object({
   id: z.optional(z.string()),
@@ -110,6 +133,7 @@ export const workDocument = z.object({
   notes: z.optional(z.string()),
   /** Columns of a list that this format has no place for, kept as they came. */
   more: z.optional(z.record(z.string(), z.string())),
+  light: z.optional(workLight),
   design: composeDocument,
 });
 
@@ -173,6 +197,8 @@ export const practiceDocument = z.object({
   backing: z.optional(backing),
   glazing: z.optional(glazing),
   moulding: z.optional(moulding),
+  /** Whose limits of light are kept. */
+  lightGuidance: z.optional(z.enum(["cie-157", "science-museum"])),
   paper: z.optional(z.enum(["a4", "letter"])),
   language: z.optional(z.enum(["en-US", "en-GB"])),
   studio: z.optional(z.string()),
@@ -221,6 +247,8 @@ export const showDocument = z.object({
   room: z.optional(z.string()),
   /** The hanging date, ISO 8601. */
   date: z.optional(z.string()),
+  /** The light that it hangs in. */
+  light: z.optional(hangingLight),
   practice: z.optional(practiceDocument),
   stock: z.optional(stockDocument),
   works: z.array(workDocument).check(z.maxLength(100_000)),
@@ -230,6 +258,8 @@ export type ComposeDocument = z.infer<typeof composeDocument>;
 export type WorkDocument = z.infer<typeof workDocument>;
 export type PracticeDocument = z.infer<typeof practiceDocument>;
 export type StockDocument = z.infer<typeof stockDocument>;
+export type WorkLightDocument = z.infer<typeof workLight>;
+export type HangingLightDocument = z.infer<typeof hangingLight>;
 export type ShowDocument = z.infer<typeof showDocument>;
 
 /** The JSON Schema of a document, made from the code that validates it. */

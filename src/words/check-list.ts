@@ -18,6 +18,7 @@ export const CHECK_LIST_HEAD = [
   "brief",
   "least cover",
   "checks",
+  "light",
   "blanks cut",
   "windows cut",
   "print held",
@@ -32,6 +33,8 @@ export interface CheckListWork {
   readonly maker: string;
   readonly quantity: number;
   readonly composition: Composition;
+  /** What must be said of the light that it hangs in; empty where nothing must. */
+  readonly light: string;
 }
 
 /** A check-list as rows of text, its head first: one row a work, everything that must be looked at once. */
@@ -40,7 +43,7 @@ export function checkListRows(works: readonly CheckListWork[], language: Speech[
 }
 
 function rowOf(
-  { mark, title, maker, quantity, composition }: CheckListWork,
+  { mark, title, maker, quantity, composition, light }: CheckListWork,
   language: Speech["language"],
 ): string[] {
   const { design, outer, mats, print, checks } = composition;
@@ -68,6 +71,7 @@ function rowOf(
       .filter(({ level }) => level !== "note")
       .map((check) => `${check.level}: ${sayCheck(check, speech)}`)
       .join(" "),
+    light,
     "",
     "",
     "",

@@ -77,6 +77,12 @@ export function sayWanted(wanted: Wanted): string {
       return wanted.what === "border"
         ? "a border of at least the least"
         : "a lift between its least and its most";
+    case "date":
+      return wanted.after === null
+        ? "a date as year, month, day, such as 2026-12-14"
+        : `a date from ${wanted.after} on`;
+    case "illuminance":
+      return "light as 50 lx or 5 fc, at most 200,000 lx";
     case "json":
       return "one JSON document";
     case "version":

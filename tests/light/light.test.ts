@@ -125,7 +125,7 @@ describe("light", () => {
     const hanging = { first: 0, last: 29, lux: 45, hoursPerDay: 10, daysPerWeek: 7 };
     const job = { sensitivity: "high", hanging, before: [], ultraviolet: null } as const;
     expect(planLight({ ...job, guidance: "cie-157" }).checks).toEqual([
-      { code: "light-disagree", level: "note", guidance: "science-museum", budget: 12_000 },
+      { code: "light-disagree", level: "note", by: LIGHT_GUIDANCE["science-museum"], budget: 12_000 },
     ]);
     expect(planLight({ ...job, guidance: "science-museum" }).checks.map(({ code }) => code)).toEqual([
       "light-dose",

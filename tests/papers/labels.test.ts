@@ -131,8 +131,9 @@ describe("lists", () => {
           maker: work.maker,
           quantity: 2,
           composition: compose(INCH_DESIGN),
+          light: "",
         },
-        { mark: "", title: "Ebb", maker: "", quantity: 1, composition: stopped },
+        { mark: "", title: "Ebb", maker: "", quantity: 1, composition: stopped, light: "" },
       ],
       "en-US",
     );

@@ -1,4 +1,10 @@
-import { type GuidanceName, LIGHT_GUIDANCE, MOST_ULTRAVIOLET, type Sensitivity } from "./guidance.ts";
+import {
+  type GuidanceName,
+  LIGHT_GUIDANCE,
+  type LightGuidance,
+  MOST_ULTRAVIOLET,
+  type Sensitivity,
+} from "./guidance.ts";
 
 /** A day, counted from 1 January 1970. */
 export type Day = number;
@@ -48,6 +54,7 @@ export type LightCheck =
       readonly level: "warn";
       readonly lux: number;
       readonly brightest: number;
+      readonly by: LightGuidance;
     }
   | {
       readonly code: "light-dose";
@@ -55,6 +62,7 @@ export type LightCheck =
       /** The fullest year's lux hours, and what a year may have. */
       readonly dose: number;
       readonly budget: number;
+      readonly by: LightGuidance;
       /** As in the plan. */
       readonly until: Day;
       readonly first: Day;
@@ -65,10 +73,15 @@ export type LightCheck =
   | {
       readonly code: "light-disagree";
       readonly level: "note";
-      readonly guidance: GuidanceName;
+      readonly by: LightGuidance;
       readonly budget: number;
     }
-  | { readonly code: "light-ultraviolet"; readonly level: "warn"; readonly ultraviolet: number };
+  | {
+      readonly code: "light-ultraviolet";
+      readonly level: "warn";
+      readonly ultraviolet: number;
+      readonly most: number;
+    };
 
 /** A year of the budget: any 365 days on end. */
 export const YEAR = 365;
@@ -102,12 +115,13 @@ const exceeds = (dose: number, budget: number): boolean => dose > budget * (1 + 
 export function planLight(job: LightJob): LightPlan {
   const { hanging, before, guidance, sensitivity, ultraviolet } = job;
   const { brightest, year: budget } = budgetOf(guidance, sensitivity);
+  const by = LIGHT_GUIDANCE[guidance];
   const lit = [...before, hanging];
   const { fullestYear, until } = follow(lit, hanging, budget);
   const checks: LightCheck[] = [];
   if (sensitivity === null) checks.push({ code: "light-class", level: "note" });
   if (brightest !== null && hanging.lux > brightest && daysOf(hanging) > 0)
-    checks.push({ code: "light-bright", level: "warn", lux: hanging.lux, brightest });
+    checks.push({ code: "light-bright", level: "warn", lux: hanging.lux, brightest, by });
   if (budget !== null && until !== null) {
     const fits = luxThatFits(job, budget);
     checks.push({
@@ -115,13 +129,14 @@ export function planLight(job: LightJob): LightPlan {
       level: "warn",
       dose: fullestYear,
       budget,
+      by,
       until,
       first: hanging.first,
       fits,
     });
   } else if (sensitivity !== null) checks.push(...stricter(job));
   if (ultraviolet !== null && ultraviolet > MOST_ULTRAVIOLET)
-    checks.push({ code: "light-ultraviolet", level: "warn", ultraviolet });
+    checks.push({ code: "light-ultraviolet", level: "warn", ultraviolet, most: MOST_ULTRAVIOLET });
   return {
     guidance,
     dose: daysOf(hanging) * daily(hanging),
@@ -144,8 +159,9 @@ function follow(
 ): { readonly fullestYear: number; readonly until: Day | null } {
   let fullestYear = 0;
   let until: Day | null = null;
-  // After a year of hanging every further year is the same as the one before it.
-  const last = Math.min(hanging.last, hanging.first + YEAR);
+  // A year after the last change of light every further year is the same as the one before it.
+  const changed = Math.max(hanging.first, ...lit.filter((one) => one !== hanging).map(({ last }) => last));
+  const last = Math.min(hanging.last, changed + YEAR);
   for (let day = hanging.first; day <= last; day += 1) {
     const dose = doseBetween(lit, day - YEAR + 1, day);
     fullestYear = Math.max(fullestYear, dose);
@@ -187,6 +203,8 @@ function stricter(job: LightJob): LightCheck[] {
     const { year } = budgetOf(guidance, job.sensitivity);
     if (guidance === job.guidance || year === null) return [];
     const { until } = follow([...job.before, job.hanging], job.hanging, year);
-    return until === null ? [] : [{ code: "light-disagree", level: "note", guidance, budget: year }];
+    return until === null
+      ? []
+      : [{ code: "light-disagree", level: "note", by: LIGHT_GUIDANCE[guidance], budget: year }];
   });
 }

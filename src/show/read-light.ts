@@ -1,0 +1,108 @@
+import {
+  type Day,
+  type LightJob,
+  type LitDays,
+  LUX_PER_FOOT_CANDLE,
+  type Sensitivity,
+  sensitivityOf,
+} from "../assembly/index.ts";
+import { Reader } from "./reader.ts";
+import type { HangingLightDocument, PracticeDocument, WorkDocument, WorkLightDocument } from "./schema.ts";
+import type { Read } from "./validate.ts";
+
+const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
+const DAY = 86_400_000;
+
+/** The day of an ISO 8601 date; null for anything else, and for a day that no month has. */
+export function dayOf(iso: string): Day | null {
+  const match = ISO_DATE.exec(iso);
+  if (match === null) return null;
+  const day = Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3])) / DAY;
+  return isoOf(day) === iso ? day : null;
+}
+
+/** A day as ISO 8601. */
+export const isoOf = (day: Day): string => new Date(day * DAY).toISOString().slice(0, 10);
+
+const ILLUMINANCE = /^(\d+(?:\.\d+)?) ?(lx|lux|fc|foot-candles?)?$/i;
+
+/** Light as people write it, in lux: `50`, `50 lx`, `5 fc`. Null for anything else. */
+export function readLux(written: string | number): number | null {
+  const match = ILLUMINANCE.exec(String(written).trim());
+  if (match === null) return null;
+  const value = Number(match[1]);
+  return /^f/i.test(match[2] ?? "") ? value * LUX_PER_FOOT_CANDLE : value;
+}
+
+/** Sunlight is about 100,000 lx: from memory. */
+const MOST_LUX = 200_000;
+
+/** The light of a show as it was read: how long it hangs, and what is measured in the room. */
+export interface ShowLight {
+  readonly hanging: LitDays;
+  readonly ultraviolet: number | null;
+}
+
+/** Reads a show's light. It hangs from the show's own date where it does not say from when. */
+export function readShowLight(document: HangingLightDocument, opens: string | null): Read<ShowLight> {
+  const reader = new LightReader("in");
+  const hanging = reader.lit("light", { ...document, from: document.from ?? opens ?? "" });
+  const { ultraviolet = null } = document;
+  if (ultraviolet !== null && !(ultraviolet >= 0)) reader.refuse("light.ultraviolet", ultraviolet, NOUGHT);
+  return reader.problems.length === 0
+    ? { ok: true, value: { hanging, ultraviolet } }
+    : { ok: false, problems: reader.problems };
+}
+
+/** What one work may bear and has borne, for a hanging. Its class is its own, or its process's where a source names that. */
+export function readWorkLight(
+  work: WorkDocument,
+  show: ShowLight,
+  practice: PracticeDocument,
+): Read<LightJob> {
+  const reader = new LightReader("in");
+  const document: WorkLightDocument = work.light ?? {};
+  const before = (document.before ?? []).map((one, index) => reader.lit(`light.before.${index}`, one));
+  const sensitivity: Sensitivity | null = document.sensitivity ?? sensitivityOf(work.process ?? "");
+  return reader.problems.length === 0
+    ? { ok: true, value: { sensitivity, guidance: practice.lightGuidance ?? "cie-157", before, ...show } }
+    : { ok: false, problems: reader.problems };
+}
+
+const NOUGHT = { kind: "at-least", least: 0 } as const;
+
+class LightReader extends Reader {
+  lit(field: string, { from, to, lux, hours, days }: WrittenLit): LitDays {
+    const first = this.day(`${field}.from`, from);
+    const last = this.day(`${field}.to`, to);
+    if (last < first) this.refuse(`${field}.to`, to, { kind: "date", after: from });
+    return {
+      first,
+      last,
+      lux: this.lux(`${field}.lux`, lux),
+      hoursPerDay: this.number(`${field}.hours`, hours, 0, 24, "count"),
+      daysPerWeek: this.number(`${field}.days`, days ?? 7, 0, 7, "count"),
+    };
+  }
+
+  private day(field: string, iso: string): Day {
+    const day = dayOf(iso);
+    if (day === null) this.refuse(field, iso, { kind: "date", after: null });
+    return day ?? 0;
+  }
+
+  private lux(field: string, written: string | number): number {
+    const lux = readLux(written);
+    if (lux !== null && lux <= MOST_LUX) return lux;
+    this.refuse(field, written, { kind: "illuminance" });
+    return 0;
+  }
+}
+
+interface WrittenLit {
+  readonly from: string;
+  readonly to: string;
+  readonly lux: string | number;
+  readonly hours: number;
+  readonly days?: number | undefined;
+}
