@@ -37,7 +37,10 @@ describe("light in a show's document", () => {
   });
 
   it("[LT8] what cannot be read is told with its field, what was found and what is wanted", () => {
-    const read = readShowLight({ ...ROOM, to: "2026-12-01", lux: "bright", hours: 30, ultraviolet: -1 }, null);
+    const read = readShowLight(
+      { ...ROOM, to: "2026-12-01", lux: "bright", hours: 30, ultraviolet: -1 },
+      null,
+    );
     expect(read.ok ? [] : read.problems.map(problemJson)).toEqual([
       { field: "light.to", found: "2026-12-01", wanted: "a date from 2026-12-14 on" },
       { field: "light.lux", found: "bright", wanted: "light as 50 lx or 5 fc, at most 200,000 lx" },

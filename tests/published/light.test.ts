@@ -35,7 +35,7 @@ describe("light, published", () => {
     expect(doseOf(50, 10)).toBe(doseOf(250, 2));
   });
 
-  it("a filter is advised at 76 microwatts a lumen and not at 75 (Canadian Conservation Institute, CCI Notes 11/3)", () => {
+  it("[LT7] a filter is advised at 76 microwatts a lumen and not at 75 (Canadian Conservation Institute, CCI Notes 11/3)", () => {
     const codes = (ultraviolet: number): string[] =>
       planLight(hung({ ultraviolet })).checks.map(({ code }) => code);
     expect(codes(76)).toContain("light-ultraviolet");
