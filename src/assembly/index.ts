@@ -7,3 +7,4 @@ export { SIZE_LISTS } from "./sizes.ts";
 export { holdAsked } from "./window.ts";
 export * from "./hang/index.ts";
 export * from "./light/index.ts";
+export * from "./hold/index.ts";
