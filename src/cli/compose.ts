@@ -1,6 +1,6 @@
-import { isStopped } from "../assembly/index.ts";
 import {
-  composeFrom,
+  cannotBeMade,
+  composeHeld,
   Composer,
   compositionJson,
   type PracticeDocument,
@@ -8,6 +8,7 @@ import {
   problemJson,
 } from "../show/index.ts";
 import { sayComposition } from "../words/composition.ts";
+import { sayHeld } from "../words/held.ts";
 import { documentIn, readDocument, unreadable } from "./input.ts";
 import { type AnswerOptions, answerLines } from "./lines.ts";
 
@@ -31,14 +32,16 @@ export const readPracticeFile = (name: string | undefined): PracticeDocument =>
   name === undefined ? {} : readDocument(practiceDocument, name);
 
 function composeOne(file: string | undefined, practice: PracticeDocument, json: boolean): number {
-  const composed = composeFrom(documentIn(file), practice);
+  const composed = composeHeld(documentIn(file), practice);
   if (!composed.ok) {
     throw unreadable(composed.problems.map(problemJson));
   }
   const language = practice.language ?? "en-US";
+  const { composition, held } = composed.value;
+  const speech = { ruler: composition.design.ruler, language };
   const text = json
-    ? JSON.stringify(compositionJson(composed.value, language), null, 2)
-    : sayComposition(composed.value, { ruler: composed.value.design.ruler, language }).join("\n");
+    ? JSON.stringify(compositionJson(composition, language, held), null, 2)
+    : [...sayComposition(composition, speech), ...(held === null ? [] : sayHeld(held, speech))].join("\n");
   process.stdout.write(`${text}\n`);
-  return isStopped(composed.value) ? 1 : 0;
+  return cannotBeMade(composed.value) ? 1 : 0;
 }

@@ -1,5 +1,6 @@
 import type { IntegerSolver } from "../plans/index.ts";
-import type { LightPlan } from "../assembly/index.ts";
+import type { HoldPlan, LightPlan } from "../assembly/index.ts";
+import { planHolds } from "./hold.ts";
 import { planLights } from "./light.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
@@ -58,6 +59,8 @@ export interface Prepared {
   readonly problems: readonly PacketProblem[];
   /** What the show's light does to each work, in their order; null where that cannot be told. */
   readonly lights: readonly (LightPlan | null)[];
+  /** How each work is held, in their order; null for a mat without a print. */
+  readonly holds: readonly (HoldPlan | null)[];
   /** Whether some work leaves its outer size to the practice, which must then be named. */
   readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
@@ -80,7 +83,8 @@ export function prepare(
   if (showLight?.ok === false) return showLight;
   const { works, problems: unread } = composeWorks(order.show.works, practiceDocument);
   const lights = planLights(works, showLight?.value ?? null, practiceDocument);
-  const problems = [...unread, ...lights.problems];
+  const holds = planHolds(works, practiceDocument);
+  const problems = [...unread, ...lights.problems, ...holds.problems];
   return {
     ok: true,
     value: {
@@ -89,6 +93,7 @@ export function prepare(
       stock: stock.value,
       works,
       lights: lights.plans,
+      holds: holds.plans,
       usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [

@@ -215,7 +215,7 @@ const csv = (name: string, { header, rows }: TableOut): PacketFile => ({
 
 function packetJson(
   order: PacketOrder,
-  { practice, works, lights, problems }: Prepared,
+  { practice, works, lights, holds, problems }: Prepared,
   boards: readonly PlannedBoard[],
   frames: PlannedFrames | null,
 ): string {
@@ -230,7 +230,7 @@ function packetJson(
         row,
         title: work.title,
         quantity,
-        ...compositionJson(composition, practice.language),
+        ...compositionJson(composition, practice.language, holds[index] ?? null),
         ...lightJson(lights[index]),
       })),
       cut: Object.fromEntries(

@@ -1,23 +1,51 @@
-import { compose, type Composition, isStopped } from "../assembly/index.ts";
+import { compose, type Composition, type HoldPlan, isStopped } from "../assembly/index.ts";
 import { Pen } from "../lengths/index.ts";
 import type { Language } from "../words/index.ts";
 import { writeComposition } from "./composition-text.ts";
 import { Writings } from "./composition-writing.ts";
 import { problemJson, unreadJson } from "./json.ts";
-import { readDesign } from "./read-design.ts";
+import { heldJson } from "./held-json.ts";
+import { practiceFor, readDesign } from "./read-design.ts";
+import { holdWork } from "./read-held.ts";
 import { composeDocument, type PracticeDocument } from "./schema.ts";
 import { type Read, validate } from "./validate.ts";
 
 /** One object for all who have no habits, so that they are read once. */
 const NO_HABITS: PracticeDocument = {};
 
+/** One work composed, with how it is held where its document asks. */
+export interface ComposedDocument {
+  readonly composition: Composition;
+  readonly held: HoldPlan | null;
+}
+
 /** Validates, reads and composes one document. */
 export function composeFrom(document: unknown, practice: PracticeDocument = NO_HABITS): Read<Composition> {
+  const composed = composeHeld(document, practice);
+  return composed.ok ? { ok: true, value: composed.value.composition } : composed;
+}
+
+/** The same, with how it is held where the document has `held`. */
+export function composeHeld(
+  document: unknown,
+  practice: PracticeDocument = NO_HABITS,
+): Read<ComposedDocument> {
   const valid = validate(composeDocument, document);
   if (!valid.ok) return valid;
   const design = readDesign(valid.value, practice);
-  return design.ok ? { ok: true, value: compose(design.value) } : design;
+  if (!design.ok) return design;
+  const composition = compose(design.value);
+  const { held, print } = valid.value;
+  if (held === undefined) return { ok: true, value: { composition, held: null } };
+  const habits = practiceFor(practice, design.value.ruler.unit);
+  if (!habits.ok) return habits;
+  const plan = holdWork(composition, held, print?.process ?? "", habits.value);
+  return plan.ok ? { ok: true, value: { composition, held: plan.value } } : plan;
 }
+
+/** Whether a work cannot be made as asked, or not held. */
+export const cannotBeMade = ({ composition, held }: ComposedDocument): boolean =>
+  isStopped(composition) || (held?.checks ?? []).some(({ level }) => level === "stop");
 
 /** One document in, the composed work or its problem out, as plain JSON. */
 export const composeJson = (document: unknown, practice: PracticeDocument = NO_HABITS): object =>
@@ -47,21 +75,27 @@ export class Composer {
 
   /** The result is whether it cannot be made as asked. */
   write(document: unknown): boolean {
-    const composed = composeFrom(document, this.practice);
+    const composed = composeHeld(document, this.practice);
     if (!composed.ok) {
       this.pen.text(JSON.stringify(unreadJson(composed.problems.map(problemJson))));
       return true;
     }
-    const { value } = composed;
-    writeComposition(this.writings.of(value.design.ruler), value);
-    return isStopped(value);
+    const { composition, held } = composed.value;
+    const writing = this.writings.of(composition.design.ruler);
+    writeComposition(writing, composition, held === null ? null : heldJson(held, writing.speech));
+    return cannotBeMade(composed.value);
   }
 }
 
-/** A composition in the open format. */
-export function compositionJson(composition: Composition, language: Language): object {
+/** A composition in the open format, with how it is held where that is given. */
+export function compositionJson(
+  composition: Composition,
+  language: Language,
+  held: HoldPlan | null = null,
+): object {
   const pen = new Pen();
-  writeComposition(new Writings(pen, language).of(composition.design.ruler), composition);
+  const writing = new Writings(pen, language).of(composition.design.ruler);
+  writeComposition(writing, composition, held === null ? null : heldJson(held, writing.speech));
   return JSON.parse(textOf(pen)) as object;
 }
 

@@ -37,9 +37,9 @@ const IS = inBytes('","is":');
 /**
  * Writes a composition in the open format, as JSON text. The text is made directly: a run of thousands
  * of works would spend more on building objects and turning them into text than on composing. A maximum
- * is printed rounded down, a minimum up, a place to the nearest.
+ * is printed rounded down, a minimum up, a place to the nearest. `held`: how it is held, in the open format.
  */
-export function writeComposition(to: Writing, composition: Composition): void {
+export function writeComposition(to: Writing, composition: Composition, held: object | null = null): void {
   const { pen } = to;
   const { mats, print, reckoning } = composition;
   pen.piece(OUTER);
@@ -51,7 +51,7 @@ export function writeComposition(to: Writing, composition: Composition): void {
   to.at(composition.diagonal);
   writeList(to, CHECKS, composition.checks, writeCheck);
   writeList(to, RECKONING, reckoning, (_, step) => writeStep(to, step, mats.length));
-  pen.text("}");
+  pen.text(held === null ? "}" : `,"held":${JSON.stringify(held)}}`);
 }
 
 function writeList<Item>(

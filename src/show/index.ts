@@ -1,5 +1,8 @@
 export {
+  cannotBeMade,
+  type ComposedDocument,
   composeFrom,
+  composeHeld,
   Composer,
   composeJson,
   composeResult,
@@ -40,4 +43,7 @@ export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
 export type { HungWall } from "./read-hang.ts";
 export { readMass } from "./mass.ts";
+export { heldDocument } from "./held-schema.ts";
+export { heldJson } from "./held-json.ts";
+export { holdWork } from "./read-held.ts";
 export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";

@@ -1,7 +1,8 @@
 import type { Holding, LiftRule, MatRule, OuterRule } from "../assembly/index.ts";
-import { SIZE_LISTS } from "../assembly/index.ts";
+import { NOTHING_KNOWN, SIZE_LISTS, USUAL_HOLD } from "../assembly/index.ts";
 import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/index.ts";
 import type { Glazing, Layer, Moulding } from "./frame-habits.ts";
+import type { HeldPractice } from "./read-held.ts";
 
 /**
  * A studio's habits with every choice made: what a design leaves open is taken from here. Figures
@@ -17,6 +18,7 @@ export interface Practice {
   readonly leastHold: Length;
   readonly play: Length;
   readonly holding: Holding;
+  readonly held: HeldPractice;
   readonly lift: LiftRule;
   readonly outer: OuterRule;
   readonly mats: readonly MatRule[];
@@ -41,6 +43,13 @@ export interface Practice {
   readonly studio: string;
 }
 
+const usualHeld = (unit: Unit): HeldPractice => ({
+  ...USUAL_HOLD[unit],
+  humidity: NOTHING_KNOWN.humidity,
+  use: NOTHING_KNOWN.use,
+  board: NOTHING_KNOWN.board,
+});
+
 const DEFAULT_BOARD = "4-ply white rag";
 
 /** The habits before anyone has said anything, in the round figures of each unit. */
@@ -55,6 +64,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     leastHold: inch(1, 8),
     play: inch(1, 16),
     holding: "pockets",
+    held: usualHeld("in"),
     lift: { rule: "fixed", by: inch(1, 4) },
     outer: { kind: "smallest", sizes: SIZE_LISTS.inch, border: inch(2), holdsSheet: true },
     // 4-ply 0.050 to 0.060 in (Saitzyk, Art Hardware, 1987); a sixteenth is trade usage.
@@ -86,6 +96,7 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     leastHold: mm(3),
     play: mm(1.5),
     holding: "pockets",
+    held: usualHeld("mm"),
     lift: { rule: "fixed", by: mm(6) },
     outer: { kind: "smallest", sizes: SIZE_LISTS.metric, border: mm(50), holdsSheet: true },
     mats: [{ thickness: mm(1.5), bevel: 45, reveal: mm(5), board: DEFAULT_BOARD }],

@@ -37,6 +37,11 @@ export type Wanted =
   /** An ISO 8601 date, not before another where `after` names one. */
   | { readonly kind: "date"; readonly after: string | null }
   | { readonly kind: "illuminance" }
+  | { readonly kind: "grammage" }
+  /** Percent, the drier first. */
+  | { readonly kind: "humidity" }
+  /** Less than is left of a hinge's tab. */
+  | { readonly kind: "below-tab" }
   | { readonly kind: "json" }
   | { readonly kind: "version"; readonly reads: number };
 

@@ -1,6 +1,7 @@
 import { type Length, toGraduation, type Unit } from "../lengths/index.ts";
 import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+import { readHeldHabits } from "./read-held.ts";
 import { Reader } from "./reader.ts";
 import { readLift, readMats, readOuter } from "./read-rules.ts";
 import type { PracticeDocument } from "./schema.ts";
@@ -34,6 +35,7 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     leastHold: base.leastHold,
     play: reader.lengthOr("play", document.play, base.play),
     holding: document.holding ?? base.holding,
+    held: readHeldHabits(reader, document.held ?? {}, unit),
     lift: document.lift === undefined ? base.lift : readLift(reader, document.lift, base),
     outer: document.outer === undefined ? base.outer : readOuter(reader, document.outer, base),
     mats: mats === undefined ? base.mats : readMats(reader, mats, base),

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { heldDocument, heldHabits } from "./held-schema.ts";
 
 /**
  * The open file format: one schema for the command line, the server, the page and the JSON Schema
@@ -88,6 +89,8 @@ export const composeDocument = z.object({
   hold: z.optional(length),
   play: z.optional(length),
   holding: z.optional(z.enum(HOLDINGS)),
+  /** What is known for its holding; with it, a composed work says how it is held. */
+  held: z.optional(heldDocument),
   /** The board that the print is mounted on; the practice's, else that of the lowest mat. */
   mount: z.optional(z.string()),
   outer: z.optional(outer),
@@ -179,6 +182,7 @@ export const practiceDocument = z.object({
   hold: z.optional(length),
   play: z.optional(length),
   holding: z.optional(z.enum(HOLDINGS)),
+  held: z.optional(heldHabits),
   lift: z.optional(lift),
   outer: z.optional(outer),
   mats: z.optional(z.array(mat).check(z.minLength(1), z.maxLength(8))),

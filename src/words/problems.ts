@@ -83,6 +83,12 @@ export function sayWanted(wanted: Wanted): string {
         : `a date from ${wanted.after} on`;
     case "illuminance":
       return "light as 50 lx or 5 fc, at most 200,000 lx";
+    case "grammage":
+      return "a paper's weight, such as 300 gsm or 140 lb (a ream of 22 × 30 in), at most 3000 gsm";
+    case "humidity":
+      return "relative humidity from 0 to 100 percent, the drier first";
+    case "below-tab":
+      return "less than is left of the tab's height above what is pasted";
     case "json":
       return "one JSON document";
     case "version":

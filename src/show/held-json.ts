@@ -1,0 +1,109 @@
+import type { HeldBed, HoldPlan, WallPiece } from "../assembly/index.ts";
+import type { Corner } from "../geometry/index.ts";
+import { type Length, printLength, type Rounding, type Ruler, toMillimetres } from "../lengths/index.ts";
+import { aboutHoldCheck, sayHoldCheck, sayMaterial, sayMovement, sayRefused } from "../words/held.ts";
+import type { Speech } from "../words/index.ts";
+
+/** How a work is held, in the open format: a maximum rounded down, a minimum up, a place to the nearest. */
+export function heldJson(plan: HoldPlan, speech: Speech): object {
+  const { ruler } = speech;
+  const { at, most, least } = writerOf(ruler);
+  const { way, asked, refused, pockets, strips, hinges, boards, movement } = plan;
+  return {
+    way,
+    asked,
+    refused: refused.map((one) => ({ way: one.way, text: sayRefused(one, speech) })),
+    never: plan.never,
+    pockets:
+      pockets === null
+        ? null
+        : {
+            leg: most(pockets.leg),
+            play: least(pockets.play),
+            hidden: Object.fromEntries(
+              pockets.each.map(({ corner, hidden }): [Corner, object] => [corner, most(hidden)]),
+            ),
+          },
+    strips:
+      strips === null
+        ? null
+        : strips.each.map(({ side, from, length, reach, gap }) => ({
+            side,
+            from: at(from),
+            length: most(length),
+            reach: most(reach),
+            gap: least(gap),
+          })),
+    hinges: {
+      kind: hinges.kind,
+      at: hinges.at.map(at),
+      tab: { width: at(hinges.tab.width), height: at(hinges.tab.height) },
+      pasted: at(hinges.pasted),
+      bare: at(hinges.bare),
+      cross: { width: at(hinges.cross.width), height: at(hinges.cross.height) },
+      slit: { down: at(hinges.slit.down), length: least(hinges.slit.length) },
+    },
+    bed: bedJson(plan.bed, ruler),
+    boards: {
+      side: boards.side,
+      length: at(boards.length),
+      tape: at(boards.tape),
+      between: at(boards.between),
+    },
+    movement: { width: least(movement.width), height: least(movement.height), by: sayMovement(plan) },
+    grams: plan.grams === null ? null : Math.round(plan.grams * 10) / 10,
+    process: plan.process,
+    buffer: plan.buffer,
+    materials: plan.materials.map(({ topic, source, known }) => ({
+      topic,
+      text: sayMaterial(topic),
+      source,
+      known,
+    })),
+    checks: plan.checks.map((check) => ({
+      code: check.code,
+      level: check.level,
+      text: sayHoldCheck(check, speech),
+      about: aboutHoldCheck(check),
+    })),
+  };
+}
+
+function writerOf(ruler: Ruler): Readonly<Record<"at" | "most" | "least", (length: Length) => object>> {
+  const rounded = (rounding: Rounding) => (length: Length) => ({
+    mm: toMillimetres(length),
+    text: printLength(length, ruler, rounding),
+  });
+  return { at: rounded("nearest"), most: rounded("down"), least: rounded("up") };
+}
+
+function bedJson(bed: HeldBed, ruler: Ruler): object {
+  const { at, least } = writerOf(ruler);
+  const pieces = (all: readonly WallPiece[]): object =>
+    all.map(({ side, width, length }) => ({ side, width: at(width), length: at(length) }));
+  switch (bed.kind) {
+    case "flat":
+      return { kind: bed.kind };
+    case "sink":
+      return {
+        kind: bed.kind,
+        opening: { width: at(bed.opening.width), height: at(bed.opening.height) },
+        room: at(bed.room),
+        depth: at(bed.depth),
+        layers: bed.layers,
+        layer: at(bed.layer),
+        board: bed.board,
+        odd: pieces(bed.odd),
+        even: pieces(bed.even),
+      };
+    case "raised":
+      return {
+        kind: bed.kind,
+        riser: { width: at(bed.riser.width), height: at(bed.riser.height) },
+        left: at(bed.left),
+        top: at(bed.top),
+        height: at(bed.height),
+        spacer: least(bed.spacer),
+      };
+  }
+}
