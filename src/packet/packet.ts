@@ -20,6 +20,7 @@ import {
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
+import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
 import type { PacketFile } from "./file.ts";
 import { lightJson, lightWords } from "./light.ts";
@@ -103,6 +104,11 @@ async function filesOf(
       "bench-sheets.pdf",
       titles.benchSheets,
       benchSheetPages(works, blanks, shared, size, typeface, told),
+    )),
+    ...(await pdf(
+      "mounting-sheets.pdf",
+      titles.mountingSheets,
+      mountingPages(prepared, shared, size, typeface),
     )),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
     csv("cut-plan.csv", cutTable(blanks.all)),

@@ -21,3 +21,5 @@ export { chopList } from "./chopping/chop-list.ts";
 export { type ChopListJob, type FrameMade, markOf } from "./chopping/desk.ts";
 export { benchOrderPaper } from "./bench-order/bench-order.ts";
 export type { BenchOrderJob, CutOfDay, MarkedAlike, RunOfDay, SizeOfDay } from "./bench-order/job.ts";
+export type { ClosingStack, MountingSheetJob } from "./mounting/desk.ts";
+export { mountingSheet } from "./mounting/mounting-sheet.ts";

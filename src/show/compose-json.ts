@@ -1,4 +1,4 @@
-import { compose, type Composition, type HoldPlan, isStopped } from "../assembly/index.ts";
+import { compose, type Composition, type HoldPlan, holdStops, isStopped } from "../assembly/index.ts";
 import { Pen } from "../lengths/index.ts";
 import type { Language } from "../words/index.ts";
 import { writeComposition } from "./composition-text.ts";
@@ -45,7 +45,7 @@ export function composeHeld(
 
 /** Whether a work cannot be made as asked, or not held. */
 export const cannotBeMade = ({ composition, held }: ComposedDocument): boolean =>
-  isStopped(composition) || (held?.checks ?? []).some(({ level }) => level === "stop");
+  isStopped(composition) || holdStops(held).length > 0;
 
 /** One document in, the composed work or its problem out, as plain JSON. */
 export const composeJson = (document: unknown, practice: PracticeDocument = NO_HABITS): object =>

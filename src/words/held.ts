@@ -24,7 +24,7 @@ const sideName = (side: Side): string =>
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Why a way does not serve: the side and the figure. */
-function sayWhy(why: Why, { ruler, set = figureText }: Speech): string {
+export function sayWhy(why: Why, { ruler, set = figureText }: Speech): string {
   const most = (length: Length): string => set(figureOf(length, ruler, "down"));
   const least = (length: Length): string => set(figureOf(length, ruler, "up"));
   switch (why.kind) {

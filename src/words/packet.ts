@@ -76,6 +76,7 @@ export const CHOP_TABLE = {
 export const PACKET = {
   titles: {
     benchSheets: "Bench sheets",
+    mountingSheets: "Mounting sheets",
     cutPlan: "Cut plan",
     chopList: "Chop list",
     shoppingList: "Shopping list",

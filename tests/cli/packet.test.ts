@@ -44,6 +44,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
     "cut-plan.csv",
     "cut-plan.pdf",
     "labels.pdf",
+    "mounting-sheets.pdf",
     "packet.json",
     "shopping-list.csv",
     "shopping-list.pdf",

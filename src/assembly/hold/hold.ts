@@ -6,7 +6,7 @@ import { bedOf, boardHingeOf } from "./beds.ts";
 import { type HoldFacts, type HoldHabits } from "./facts.ts";
 import { type HingeKind, gramsOf, hingesOf, roomAboveHinge, tooHeavyForV } from "./hinges.ts";
 import { holdPlanChecks } from "./checks.ts";
-import type { HoldPlan, Refused, Way, Why } from "./hold-plan.ts";
+import type { HoldCheck, HoldPlan, Refused, Way, Why } from "./hold-plan.ts";
 import { bufferAdvice, processKindOf, rulesFor } from "./materials.ts";
 import { edgesMoveBy, movementOf } from "./movement.ts";
 import { forbiddenBy, HINGE_KINDS, holdingOfWay, isHinge, ORDER } from "./ways.ts";
@@ -64,6 +64,10 @@ export function planHold(composition: Composition, facts: HoldFacts, habits: Hol
   };
   return { ...plan, checks: holdPlanChecks(plan, composition, print, facts, moves) };
 }
+
+/** What makes a work one that may not be held as it is asked: checks of level "stop". */
+export const holdStops = (plan: HoldPlan | null): readonly HoldCheck[] =>
+  (plan?.checks ?? []).filter(({ level }) => level === "stop");
 
 interface Trial {
   readonly design: Design;

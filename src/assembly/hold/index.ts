@@ -1,7 +1,7 @@
 export type * from "./beds.ts";
 export * from "./facts.ts";
 export { type HeldHinges, hingeCount, type HingeKind, roomAboveHinge } from "./hinges.ts";
-export { planHold } from "./hold.ts";
+export { holdStops, planHold } from "./hold.ts";
 export type * from "./hold-plan.ts";
 export * from "./materials.ts";
 export { EACH_PERCENT, type Movement, movementOf, ORDINARY } from "./movement.ts";

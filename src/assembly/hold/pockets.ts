@@ -60,7 +60,7 @@ export interface HeldStrip {
   readonly length: Length;
   /** From the sheet's corner (its head, or its left) to the strip. */
   readonly from: Length;
-  /** How far it reaches over the sheet. */
+  /** How far it reaches over the sheet: hidden with its play, and no farther than a pocket's least leg, since more only hides paper (common practice, no source). */
   readonly reach: Length;
   /** Between the sheet's edge and the strip's fold. */
   readonly gap: Length;
@@ -83,7 +83,7 @@ export function stripsOf(
   moves: Sides,
 ): HeldStrips {
   const { graduation, unit } = design.ruler;
-  const { stripInset, largestLeg } = HOLD_FIGURES[unit];
+  const { stripInset } = HOLD_FIGURES[unit];
   const cover = leastCover(print);
   const each = (["left", "right", "foot"] as const).map((side): HeldStrip => {
     const long = side === "foot" ? sheet.width : sheet.height;
@@ -95,7 +95,11 @@ export function stripsOf(
       side,
       from: inset,
       length: subtract(long, times(inset, 2)),
-      reach: toGraduation(larger(smaller(cover[side], largestLeg), ZERO), graduation, "down"),
+      reach: toGraduation(
+        larger(smaller(subtract(cover[side], design.play), design.leastPocket), ZERO),
+        graduation,
+        "down",
+      ),
       gap: toGraduation(moves[side], graduation, "up"),
     };
   });

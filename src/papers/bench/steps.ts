@@ -4,13 +4,13 @@ import type { Flowing } from "../table.ts";
 import { caution, ruledHead, TICK, TICK_GAP, tickLine } from "../tags.ts";
 import { TYPE } from "../type.ts";
 import type { Act } from "./act.ts";
-import type { BenchDesk } from "./desk.ts";
+import type { Desk } from "../paper.ts";
 
 export const STEPS_WIDTH = mm(107);
 
 /** The steps as pieces that are never parted within; a title stays with its first step, a caution with the act it warns of. */
 export function stepPieces(
-  desk: BenchDesk,
+  desk: Desk,
   acts: readonly Act[],
   width: Length,
   between: Length,
@@ -24,7 +24,7 @@ export function stepPieces(
   });
 }
 
-function pieceOf(desk: BenchDesk, act: Act, width: Length): Block {
+function pieceOf(desk: Desk, act: Act, width: Length): Block {
   const indent = add(TICK, TICK_GAP);
   switch (act.kind) {
     case "do":

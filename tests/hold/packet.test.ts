@@ -1,0 +1,65 @@
+import { expect, test } from "vitest";
+import { makePacket } from "../../src/packet/index.ts";
+import { type ComposeDocument, showReadOf } from "../../src/show/index.ts";
+import { printed } from "./works.ts";
+
+interface Packeted {
+  readonly works: readonly {
+    readonly title: string;
+    readonly held?: { readonly way: string | null; readonly buffer: string };
+  }[];
+  readonly problems: readonly { readonly row: number; readonly column: string }[];
+}
+
+const designs: readonly (readonly [title: string, process: string, design: ComposeDocument])[] = [
+  ["Pocketed", "Cyanotype", printed(5, 7)],
+  ["Forbidden", "Drypoint", { ...printed(5, 7), held: { never: ["pockets", "strips", "paste"] } }],
+  ["Hinged", "Linocut", { ...printed(5, 7), holding: "hinges", held: { grammage: "90 gsm" } }],
+  ["Unread", "Linocut", { ...printed(5, 7), held: { grammage: "thick" } }],
+  [
+    "Without a print",
+    "",
+    { unit: "in", window: { show: "typed", width: 5, height: 7 }, outer: { width: 8, height: 10 } },
+  ],
+];
+
+const order = (works: typeof designs) => ({
+  show: showReadOf({
+    format: "margent-show",
+    version: 1,
+    name: "Slack Water",
+    works: works.map(([title, process, design]) => ({ title, process, design })),
+  }),
+  practice: null,
+  stock: null,
+  plan: { number: 1, makesVoid: null },
+  date: "2026-11-25",
+  paper: null,
+  seconds: 0.2,
+  clock: () => 0,
+  picture: () => undefined,
+  progress: () => undefined,
+});
+
+test("[HO14] a packet tells how every work with a print is held, prints a sheet for it, and names what it cannot read", async () => {
+  const made = await makePacket(order(designs));
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  const files = new Map(made.value.files.map(({ name, bytes }) => [name, bytes]));
+  const packet = JSON.parse(new TextDecoder().decode(files.get("packet.json"))) as Packeted;
+  expect(packet.works.map(({ title, held }) => [title, held === undefined ? "none" : held.way])).toEqual([
+    ["Pocketed", "pockets"],
+    ["Forbidden", null],
+    ["Hinged", "T"],
+    ["Unread", "none"],
+    ["Without a print", "none"],
+  ]);
+  expect(packet.works[0]?.held?.buffer).toBe("unbuffered");
+  expect(packet.problems).toEqual([expect.objectContaining({ row: 5, column: "held.grammage" })]);
+  expect(files.get("mounting-sheets.pdf")?.length).toBeGreaterThan(10_000);
+});
+
+test("[HO14] without a print there is no mounting sheet", async () => {
+  const made = await makePacket(order(designs.slice(4)));
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  expect(made.value.files.map(({ name }) => name)).not.toContain("mounting-sheets.pdf");
+});
