@@ -1,3 +1,4 @@
+import type { HoldPlan } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
 import type { Practice } from "../show/index.ts";
 import {
@@ -26,12 +27,14 @@ export function benchSheetJob(
   one: ComposedWork,
   blanks: Blanks["ofWork"][number],
   shared: Packeted,
+  held: HoldPlan | null = null,
 ): BenchSheetJob {
   const { work, composition } = one;
   const { practice } = shared;
   const { picture } = work;
   return {
     composition,
+    ...(held === null ? {} : { held }),
     work: workWords(one),
     house: shared.house,
     plan: shared.plan,
@@ -64,10 +67,15 @@ export function* benchSheetPages(
   shared: Packeted,
   size: PaperSize,
   typeface: Typeface,
+  holds: readonly (HoldPlan | null)[],
   told: (done: number) => void,
 ): Generator<Page> {
   for (const [index, work] of works.entries()) {
-    yield* benchSheet(benchSheetJob(work, blanks.ofWork[index] ?? null, shared), size, typeface);
+    yield* benchSheet(
+      benchSheetJob(work, blanks.ofWork[index] ?? null, shared, holds[index] ?? null),
+      size,
+      typeface,
+    );
     told(index + 1);
   }
 }

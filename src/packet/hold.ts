@@ -1,4 +1,4 @@
-import type { HoldPlan } from "../assembly/index.ts";
+import { holdingOfWay, type HoldPlan } from "../assembly/index.ts";
 import { holdWork, practiceFor, type PracticeDocument } from "../show/index.ts";
 import type { ComposedWork, RowProblem } from "./works.ts";
 
@@ -18,4 +18,14 @@ export function planHolds(
     return null;
   });
   return { plans, problems };
+}
+
+/** A work whose papers all say what does hold it, where that is not what was asked. */
+export function asHeld(work: ComposedWork, plan: HoldPlan | null): ComposedWork {
+  if (plan === null || plan.way === null) return work;
+  const { composition } = work;
+  const holding = holdingOfWay(plan.way);
+  return holding === composition.design.holding
+    ? work
+    : { ...work, composition: { ...composition, design: { ...composition.design, holding } } };
 }

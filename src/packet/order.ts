@@ -1,6 +1,6 @@
 import type { IntegerSolver } from "../plans/index.ts";
 import type { HoldPlan, LightPlan } from "../assembly/index.ts";
-import { planHolds } from "./hold.ts";
+import { asHeld, planHolds } from "./hold.ts";
 import { planLights } from "./light.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
@@ -81,9 +81,10 @@ export function prepare(
   const { date, light } = order.show;
   const showLight = light === null ? null : readShowLight(light, date);
   if (showLight?.ok === false) return showLight;
-  const { works, problems: unread } = composeWorks(order.show.works, practiceDocument);
-  const lights = planLights(works, showLight?.value ?? null, practiceDocument);
-  const holds = planHolds(works, practiceDocument);
+  const { works: composed, problems: unread } = composeWorks(order.show.works, practiceDocument);
+  const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
+  const holds = planHolds(composed, practiceDocument);
+  const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
   const problems = [...unread, ...lights.problems, ...holds.problems];
   return {
     ok: true,

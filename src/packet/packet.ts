@@ -103,7 +103,7 @@ async function filesOf(
     ...(await pdf(
       "bench-sheets.pdf",
       titles.benchSheets,
-      benchSheetPages(works, blanks, shared, size, typeface, told),
+      benchSheetPages(works, blanks, shared, size, typeface, prepared.holds, told),
     )),
     ...(await pdf(
       "mounting-sheets.pdf",
@@ -171,17 +171,19 @@ function shoppingJob(
   works: readonly ComposedWork[],
   boards: readonly PlannedBoard[],
   frames: PlannedFrames | null,
-  { practice, stock }: Prepared,
+  { practice, stock, holds }: Prepared,
   { house, plan: planWords }: Packeted,
 ): ShoppingJob {
   const cut = works.filter(({ stopped }) => !stopped);
-  const heads = cut.map(({ composition, quantity }) => times(composition.outer.width, quantity));
+  // Each mat is hinged to its mount along one side.
+  const hinged = works.flatMap(({ composition, quantity, stopped }, index) =>
+    stopped ? [] : [times(holds[index]?.boards.length ?? composition.outer.width, quantity)],
+  );
   return {
     boards,
     moulding: frames === null ? null : { ...frames, moulding: frames.moulding.name },
     works: cut.length,
-    // Each mat is hinged to its mount along the head.
-    tape: heads.length === 0 ? null : sum(heads),
+    tape: hinged.length === 0 ? null : sum(hinged),
     currency: stock.currency,
     priced: stock.priced,
     house,

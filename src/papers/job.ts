@@ -1,4 +1,4 @@
-import type { Composition } from "../assembly/index.ts";
+import type { Composition, HoldPlan } from "../assembly/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { Language } from "../words/vocabulary.ts";
 
@@ -52,6 +52,8 @@ export interface BlanksOfWork {
 /** Everything that one work's bench sheet says. */
 export interface BenchSheetJob {
   readonly composition: Composition;
+  /** How it is held; absent: reckoned from its measures alone. */
+  readonly held?: HoldPlan;
   readonly work: WorkWords;
   readonly house: House;
   readonly plan: PlanWords;

@@ -92,7 +92,19 @@ export function holdWork(
   practice: Practice,
 ): Read<HoldPlan | null> {
   const facts = readHeld(document, process, practice);
-  return facts.ok ? { ok: true, value: planHold(composition, facts.value, practice.held) } : facts;
+  if (!facts.ok) return facts;
+  const { mount, mats } = composition.design;
+  const board = facts.value.board ?? boardAsNamed([mount, mats[0]?.board ?? ""]);
+  return { ok: true, value: planHold(composition, { ...facts.value, board }, practice.held) };
+}
+
+/** What the names of all boards that touch a work say of a buffer; null where one of them says nothing. */
+function boardAsNamed(names: readonly string[]): HoldFacts["board"] {
+  const said = names.map((name) =>
+    /unbuffered|no buffer/i.test(name) ? "unbuffered" : /buffered/i.test(name) ? "buffered" : null,
+  );
+  if (said.includes("buffered")) return "buffered";
+  return said.includes(null) ? null : "unbuffered";
 }
 
 const WEIGHT = /^(\d+(?:[.,]\d+)?) ?(gsm|g\/m2|g\/m²|g|lb\.?|lbs\.?)?$/i;

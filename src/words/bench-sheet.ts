@@ -45,6 +45,7 @@ export const BENCH_SHEET = {
   printWord: "print",
   whereItFails: "Where it fails",
   testCuts: "scrap for test cuts",
+  notHeld: "Nothing that is allowed holds it: see its mounting sheet.",
   noPrint: "No print is given: this is a mat by itself.",
   doNotCut: "DO NOT CUT",
   waysOut: "Then print this sheet again.",

@@ -1,9 +1,10 @@
-import type { Holding } from "../assembly/index.ts";
+import type { Holding, Way, Why } from "../assembly/index.ts";
 import type { Run } from "../drawings/index.ts";
 import type { Size } from "../geometry/index.ts";
-import type { Length, Ruler } from "../lengths/index.ts";
+import { larger, type Length, type Ruler, ZERO } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { andList, wholeWords } from "./figures.ts";
+import { sayWhy, wayName } from "./held.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -115,17 +116,25 @@ export function pocketsStep(leg: Length, hidden: Length, { ruler }: Speech): Phr
   return runs`Four pockets, leg ${withUnit(leg, ruler, "down")}. Hidden up to ${withUnit(hidden, ruler, "down")}.`;
 }
 
-export const pocketsTooSmall = (hidden: Length, least: Length, { ruler }: Speech): Phrase =>
-  runs`Pockets show past ${withUnit(hidden, ruler, "down")}, and need ${withUnit(least, ruler, "up")}. Hinge it at the head.`;
+/** Why the asked way does not serve, and what to do instead. */
+export function insteadOf(asked: Holding, why: Why, way: Way, speech: Speech): Phrase {
+  const { ruler } = speech;
+  const use = way === "pockets" || way === "strips" ? `Use ${wayName(way)}.` : "Hinge it at the head.";
+  switch (why.kind) {
+    case "pocket":
+      return runs`Pockets show past ${withUnit(why.hidden, ruler, "down")}, and need ${withUnit(why.least, ruler, "up")}. ${use}`;
+    case "strip":
+      return runs`Edge strips would hold ${withUnit(larger(why.hold, ZERO), ruler, "down")}, and need ${withUnit(why.least, ruler, "up")}. ${use}`;
+    default:
+      return `No ${asked === "pockets" ? wayName("pockets") : asked === "strips" ? wayName("strips") : "hinges"}: ${sayWhy(why, speech)}. ${use}`;
+  }
+}
 
 export const hingesStep = (hinges: number, inset: Length, { ruler }: Speech): Phrase =>
   runs`${sentence(wholeWords(hinges))} paste hinges at the head, ${withUnit(inset, ruler)} in from the corners. Foot and sides stay free.`;
 
-export const stripsTooNarrow = (least: Length, { ruler }: Speech): Phrase =>
-  runs`Edge strips show past ${withUnit(least, ruler, "down")}. Hinge it at the head.`;
-
-export const stripsStep = (least: Length, { ruler }: Speech): Phrase =>
-  runs`Edge strips along both sides and the foot, narrower than ${withUnit(least, ruler, "down")}. Leave the paper room to move.`;
+export const stripsStep = (reach: Length, { ruler }: Speech): Phrase =>
+  runs`Edge strips along both sides and the foot, over the sheet by ${withUnit(reach, ruler, "down")} at most. Leave the paper room to move.`;
 
 /** Where the print lies on its mount, from the mount's own edges. */
 export const layStep = (left: Length, head: Length, { ruler }: Speech): Phrase =>
@@ -156,8 +165,8 @@ export const floatStep = (hinges: number, left: Length, head: Length, { ruler }:
 
 export const floatCaution = "Spacers must stand higher than riser and sheet together.";
 
-/** Board to board at the head; the millimetre between them is the hinge's own room. */
-export const tapeBoards = (between: Length, { ruler, language }: Speech): Phrase => {
+/** Board to board; the millimetre between them is the hinge's own room. */
+export const tapeBoards = (side: "head" | "left", between: Length, { ruler, language }: Speech): Phrase => {
   const word = VOCABULARY[language];
-  return runs`Tape ${word.mat} to ${word.mount} at the head, ${withUnit(between, { ...ruler, graduation: between })} apart.`;
+  return runs`Tape ${word.mat} to ${word.mount} at the ${side === "head" ? "head" : "left side"}, ${withUnit(between, { ...ruler, graduation: between })} apart.`;
 };

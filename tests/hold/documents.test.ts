@@ -119,6 +119,24 @@ describe("a design's held", () => {
     );
   });
 
+  test("[HO11] [HO13] a board that nothing is told of is what its name says", () => {
+    const codes = (mount: string, board: string): readonly string[] =>
+      (
+        answer({
+          ...printed(9, 12),
+          print: { width: 9, height: 12, process: "Cyanotype" },
+          mount,
+          mats: [{ board }],
+          held: {},
+        }).held?.checks ?? []
+      )
+        .map(({ code }) => code)
+        .filter((code) => code === "buffer" || code === "board-unknown");
+    expect(codes("4-ply rag, unbuffered", "white rag, Unbuffered")).toEqual([]);
+    expect(codes("4-ply rag, unbuffered", "buffered rag")).toEqual(["buffer"]);
+    expect(codes("4-ply rag, unbuffered", "white rag")).toEqual(["board-unknown"]);
+  });
+
   test("[HO13] its schema is published with the design's", () => {
     expect(JSON.stringify(jsonSchemaOf(composeDocument))).toContain('"grammage"');
   });

@@ -14,7 +14,7 @@ interface Packeted {
 const designs: readonly (readonly [title: string, process: string, design: ComposeDocument])[] = [
   ["Pocketed", "Cyanotype", printed(5, 7)],
   ["Forbidden", "Drypoint", { ...printed(5, 7), held: { never: ["pockets", "strips", "paste"] } }],
-  ["Hinged", "Linocut", { ...printed(5, 7), holding: "hinges", held: { grammage: "90 gsm" } }],
+  ["Hinged", "Linocut", { ...printed(5, 7), held: { never: ["pockets", "strips"], grammage: "90 gsm" } }],
   ["Unread", "Linocut", { ...printed(5, 7), held: { grammage: "thick" } }],
   [
     "Without a print",
@@ -53,6 +53,9 @@ test("[HO14] a packet tells how every work with a print is held, prints a sheet 
     ["Unread", "none"],
     ["Without a print", "none"],
   ]);
+  // All its papers say the way that was taken: the one that was asked would show.
+  const taken = made.value.prepared.works.map(({ composition }) => composition.design.holding);
+  expect(taken.slice(0, 3)).toEqual(["pockets", "pockets", "hinges"]);
   expect(packet.works[0]?.held?.buffer).toBe("unbuffered");
   expect(packet.problems).toEqual([expect.objectContaining({ row: 5, column: "held.grammage" })]);
   expect(files.get("mounting-sheets.pdf")?.length).toBeGreaterThan(10_000);

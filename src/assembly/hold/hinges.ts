@@ -20,6 +20,8 @@ export interface HeldHinges {
   readonly kind: HingeKind;
   /** Each hinge's middle, from the sheet's left corner along its head. */
   readonly at: readonly Length[];
+  /** From the sheet's corner to the first tab. */
+  readonly inset: Length;
   readonly tab: Size;
   readonly pasted: Length;
   /** T: without paste between the sheet's edge and the cross-piece. */
@@ -88,6 +90,7 @@ export function hingesOf(
   return {
     kind,
     at,
+    inset,
     tab,
     pasted: habits.pasted,
     bare: habits.bare,

@@ -15,7 +15,7 @@ import {
 import { type Act, act, title, warned, warning } from "./act.ts";
 import type { Phrase } from "../../words/index.ts";
 import { type BenchDesk, numberedStops, onTheMarks, roundLength } from "./desk.ts";
-import { printActs } from "./print-acts.ts";
+import { holdingOn, printActs } from "./print-acts.ts";
 
 /** Everything the hand does, in its order, once all lies on the bench. With several mats each has its own title. */
 export function actsOf(desk: BenchDesk): readonly Act[] {
@@ -45,7 +45,7 @@ export function benchWords(desk: BenchDesk): Phrase {
       mount: composition.print === null ? null : composition.design.mount,
       mountNumbers: blanks?.mounts ?? [],
     },
-    composition.print === null ? null : float ? "float" : composition.design.holding,
+    composition.print === null ? null : float ? "float" : holdingOn(desk),
     desk.speech,
   );
 }

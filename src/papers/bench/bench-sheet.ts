@@ -1,4 +1,4 @@
-import { isStopped } from "../../assembly/index.ts";
+import { isStopped, NOTHING_KNOWN, planHold, USUAL_HOLD } from "../../assembly/index.ts";
 import type { Typeface } from "../../drawings/index.ts";
 import { subtract } from "../../lengths/index.ts";
 import { BENCH_SHEET } from "../../words/bench-sheet.ts";
@@ -33,6 +33,7 @@ function deskOf(job: BenchSheetJob, size: PaperSize, typeface: Typeface): BenchD
     paper: paperOf(size),
     typeface,
     speech: { ruler: boards.design.ruler, language: job.language },
+    held: job.held ?? planHold(job.composition, NOTHING_KNOWN, USUAL_HOLD[boards.design.ruler.unit]),
     missing: work.missing + house.missing + boards.missing,
     job: {
       ...job,

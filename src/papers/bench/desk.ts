@@ -1,4 +1,4 @@
-import type { Hand, Stop } from "../../assembly/index.ts";
+import type { Hand, HoldPlan, Stop } from "../../assembly/index.ts";
 import type { Side } from "../../geometry/index.ts";
 import {
   fromReal,
@@ -18,6 +18,8 @@ export interface BenchDesk extends Desk {
   /** With every text already printable. */
   readonly job: BenchSheetJob;
   readonly speech: Speech;
+  /** Null for a mat without a print. */
+  readonly held: HoldPlan | null;
   /** Signs of the work's words that the type lacks. */
   readonly missing: number;
 }

@@ -20,7 +20,6 @@ import { part, points } from "../paper.ts";
 import { headArrow, tickLine } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { hiddenPocket } from "./print-acts.ts";
 import { drawn, fittingScale } from "../scale.ts";
 import { type BenchDesk, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
@@ -171,10 +170,9 @@ function pocketLines(
   print: PlacedPrint,
   toPicture: (point: { readonly x: number; readonly y: number }) => { x: Length; y: Length },
 ): readonly Mark[] {
-  const { design } = desk.job.composition;
-  const hidden = hiddenPocket(desk, print.pockets);
-  if (design.holding !== "pockets" || design.window.show === "sheet" || hidden < design.leastPocket)
-    return [];
+  const { held } = desk;
+  if (held?.way !== "pockets" || held.pockets === null) return [];
+  const { leg } = held.pockets;
   const [a, b, c, d] = print.sheetCorners;
   return [
     [d, a, b],
@@ -184,8 +182,8 @@ function pocketLines(
   ].map(
     ([before, corner, after]): Mark => ({
       kind: "line",
-      from: toPicture(towards(corner ?? a, before ?? a, hidden)),
-      to: toPicture(towards(corner ?? a, after ?? a, hidden)),
+      from: toPicture(towards(corner ?? a, before ?? a, leg)),
+      to: toPicture(towards(corner ?? a, after ?? a, leg)),
       line: "hidden",
     }),
   );

@@ -102,7 +102,7 @@ function stepPages(desk: BenchDesk, width: Length, room: Length, pictures: boole
 
 function sidePieces(desk: BenchDesk, width: Length): readonly Flowing[] {
   const { print, design } = desk.job.composition;
-  const hasPockets = print !== null && design.holding === "pockets" && design.window.show !== "sheet";
+  const hasPockets = print !== null && desk.held?.way === "pockets" && design.window.show !== "sheet";
   const section = matsSection(desk, width);
   return [
     ...(print === null ? [] : [layingPanel(desk, print, width, mm(56))]),
