@@ -2,8 +2,16 @@ import { readFileSync } from "node:fs";
 import { type ProblemJson, problemJson, validate } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 
+const UNREADABLE = "Unreadable";
+
 /** Ends the command with status 2: nothing could be read. */
-export class Unreadable extends Error {}
+export class Unreadable extends Error {
+  override readonly name = UNREADABLE;
+}
+
+/** Each command is a bundle with a class of its own, so the name says it. */
+export const isUnreadable = (error: unknown): error is Unreadable =>
+  error instanceof Error && error.name === UNREADABLE;
 
 /** Every problem of a document on a line of its own, as what ends the command. */
 export const unreadable = (problems: readonly ProblemJson[]): Unreadable =>

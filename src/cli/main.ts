@@ -7,7 +7,7 @@ import type { AnswerOptions } from "./lines.ts";
 import type { HangOptions } from "./hang.ts";
 import type { SeriesOptions } from "./series.ts";
 import type { DrawOptions } from "./draw.ts";
-import { Unreadable } from "./input.ts";
+import { isUnreadable } from "./input.ts";
 import type { ListOptions } from "./list.ts";
 import type { PacketOptions } from "./packet.ts";
 import { SCHEMA_NAMES } from "./schema-names.ts";
@@ -120,7 +120,7 @@ export async function main(argv: readonly string[]): Promise<number> {
     return status;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (!(error instanceof Unreadable)) throw error;
+    if (!isUnreadable(error)) throw error;
     process.stderr.write(`margent: ${error.message}\n`);
     return 2;
   }

@@ -10,5 +10,5 @@ export {
   type Ruler,
 } from "./printing.ts";
 export { Repeated } from "./repeated.ts";
-export * from "./reading.ts";
+export { type LengthFault, type LengthRead, readAnyLength, readLength, type Unit } from "./reading.ts";
 export * from "./writing.ts";

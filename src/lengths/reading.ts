@@ -1,4 +1,5 @@
 import { fromReal, type Length, LONGEST, negate, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from "./length.ts";
+import { typedTicks } from "./typed.ts";
 
 export type Unit = "in" | "mm";
 
@@ -87,29 +88,29 @@ const FEET_AND_MORE = /^(\d+) ?(ft\.?|foot|feet|')[ -]?(.+)$/i;
  * decimals or thousands, an unknown unit, anything past 100 m.
  */
 export function readLength(text: string, unit: Unit, signed = false): LengthRead {
-  // Most lengths are typed in plain signs already.
-  const typed = text.length <= LONGEST_TEXT ? QUANTITY.exec(text) : null;
-  if (typed && typed[0] !== "") return fromQuantity(typed, unit);
+  const ticks = typedTicks(text, unit === "in" ? INCH : MILLIMETRE, UNITS);
+  return ticks <= LONGEST
+    ? { ok: true, length: fromReal(ticks, "nearest") }
+    : readAnyLength(text, unit, signed);
+}
+
+/** The same for every form, the plain ones among them. */
+export function readAnyLength(text: string, unit: Unit, signed = false): LengthRead {
   const written = plain(text);
   if (written === "") return refuse({ code: "empty" });
   if (written.length > LONGEST_TEXT) return NOT_A_LENGTH;
   if (written.startsWith("-")) {
     if (!signed) return refuse({ code: "negative" });
-    const read = readLength(written.slice(1).trimStart(), unit);
+    const read = readAnyLength(written.slice(1).trimStart(), unit);
     return read.ok ? { ok: true, length: negate(read.length) } : read;
   }
+  const quantity = QUANTITY.exec(written);
+  if (quantity) return fromQuantity(quantity, unit);
   const feet = FEET_AND_MORE.exec(written);
-  if (feet) {
-    const rest = readQuantity(feet[3] ?? "", "in");
-    if (!rest.ok) return rest;
-    return within(Number(feet[1]) * TICKS_PER_INCH * 12 + rest.length);
-  }
-  return readQuantity(written, unit);
-}
-
-function readQuantity(written: string, unit: Unit): LengthRead {
-  const match = QUANTITY.exec(written);
-  return match ? fromQuantity(match, unit) : NOT_A_LENGTH;
+  const inches = QUANTITY.exec(feet?.[3] ?? "");
+  if (!feet || !inches) return NOT_A_LENGTH;
+  const rest = fromQuantity(inches, "in");
+  return rest.ok ? within(Number(feet[1]) * TICKS_PER_INCH * 12 + rest.length) : rest;
 }
 
 function fromQuantity(match: RegExpExecArray, unit: Unit): LengthRead {

@@ -5,13 +5,17 @@ import { writeComposition } from "./composition-text.ts";
 import { Writings } from "./composition-writing.ts";
 import { problemJson, unreadJson } from "./json.ts";
 import { heldJson } from "./held-json.ts";
+import { sureOf } from "./everyday.ts";
 import { practiceFor, readDesign } from "./read-design.ts";
 import { holdWork } from "./read-held.ts";
-import { composeDocument, type PracticeDocument } from "./schema.ts";
+import { type ComposeDocument, composeDocument, type PracticeDocument } from "./schema.ts";
 import { type Read, validate } from "./validate.ts";
 
 /** One object for all who have no habits, so that they are read once. */
 const NO_HABITS: PracticeDocument = {};
+
+const surelyComposable = sureOf(composeDocument);
+const isEveryday = (document: unknown): document is ComposeDocument => surelyComposable(document);
 
 /** One work composed, with how it is held where its document asks. */
 export interface ComposedDocument {
@@ -30,7 +34,9 @@ export function composeHeld(
   document: unknown,
   practice: PracticeDocument = NO_HABITS,
 ): Read<ComposedDocument> {
-  const valid = validate(composeDocument, document);
+  const valid = isEveryday(document)
+    ? { ok: true as const, value: document }
+    : validate(composeDocument, document);
   if (!valid.ok) return valid;
   const design = readDesign(valid.value, practice);
   if (!design.ok) return design;

@@ -1,0 +1,104 @@
+/**
+ * The forms that most lengths are typed in, read sign by sign: `7`, `7.25`, `7 1/4`, `7-1/4 in`, `7¼"`,
+ * `18,5 cm`. It refuses nothing and knows no fault: whatever else there is, it leaves to `readLength`,
+ * which reads these forms too, to the same tick (a test holds the two together), in several times as long.
+ */
+
+/** Ticks of a length in a plain form, real, not yet to the whole tick; NaN where `readLength` must look. */
+export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<string, number>): number {
+  const { length } = text;
+  if (length > MOST_SIGNS) return Number.NaN;
+  let at = digitsFrom(text, 0);
+  let over = 0;
+  let under = 1;
+  let decimals = 0;
+  let point = 0;
+  const whole = at > 0;
+  let value = whole ? wholeOf(text, 0, at) : 0;
+  if (whole && (text.charCodeAt(at) === POINT || text.charCodeAt(at) === COMMA)) {
+    const end = digitsFrom(text, at + 1);
+    // A comma without a unit may part thousands.
+    if (end === at + 1 || (text.charCodeAt(at) === COMMA && end === length)) return Number.NaN;
+    point = 10 ** (end - at - 1);
+    decimals = wholeOf(text, at + 1, end);
+    at = end;
+  } else if (whole && isSlash(text.charCodeAt(at))) {
+    const end = digitsFrom(text, at + 1);
+    over = value;
+    under = wholeOf(text, at + 1, end);
+    value = 0;
+    at = end;
+  } else {
+    // A whole number and a fraction: in one sign, with or without a space, or in digits past a space or hyphen.
+    const sign = text.charCodeAt(at);
+    const from = whole && (isSpace(sign) || sign === HYPHEN) ? at + 1 : at;
+    const vulgar = sign === HYPHEN ? undefined : VULGAR.get(text.charCodeAt(from));
+    const slash = digitsFrom(text, from);
+    if (vulgar !== undefined) {
+      [over, under] = vulgar;
+      at = from + 1;
+    } else if (slash > from && isSlash(text.charCodeAt(slash))) {
+      at = digitsFrom(text, slash + 1);
+      over = wholeOf(text, from, slash);
+      under = wholeOf(text, slash + 1, at);
+    } else if (!whole) return Number.NaN;
+  }
+  // Past a fraction without its lower figure, or one of a whole or more, `readLength` says what is wrong.
+  if (!(over < under)) return Number.NaN;
+  if (at < length && isSpace(text.charCodeAt(at))) at += 1;
+  const per = at === length ? perUnit : unitFrom(text, at, units);
+  return point === 0 ? value * per + (over * per) / under : value * per + (decimals * per) / point;
+}
+
+/** Longer texts are rare, and figures of so many digits stay whole. */
+const MOST_SIGNS = 15;
+
+const NOUGHT = 0x30;
+const NINE = 0x39;
+const POINT = 0x2e;
+const COMMA = 0x2c;
+const HYPHEN = 0x2d;
+
+/** Where the digits that begin at a place end. */
+function digitsFrom(text: string, begin: number): number {
+  let at = begin;
+  while (at < text.length) {
+    const code = text.charCodeAt(at);
+    if (code < NOUGHT || code > NINE) break;
+    at += 1;
+  }
+  return at;
+}
+
+/** The whole number that digits write; nought where there are none. */
+function wholeOf(text: string, begin: number, end: number): number {
+  let value = 0;
+  for (let at = begin; at < end; at++) value = 10 * value + text.charCodeAt(at) - NOUGHT;
+  return value;
+}
+
+/** The plain space, that which does not break, the thin one, and the thin one that does not break. */
+const isSpace = (code: number): boolean =>
+  code === 0x20 || code === 0xa0 || code === 0x2009 || code === 0x202f;
+
+/** The slash, and that of fractions. */
+const isSlash = (code: number): boolean => code === 0x2f || code === 0x2044;
+
+/** ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞. */
+const VULGAR: ReadonlyMap<number, readonly [over: number, under: number]> = new Map([
+  [0xbd, [1, 2]],
+  [0xbc, [1, 4]],
+  [0xbe, [3, 4]],
+  [0x215b, [1, 8]],
+  [0x215c, [3, 8]],
+  [0x215d, [5, 8]],
+  [0x215e, [7, 8]],
+]);
+
+/** What the rest of a text names as its unit; NaN where it names none. */
+function unitFrom(text: string, at: number, units: ReadonlyMap<string, number>): number {
+  const code = text.charCodeAt(at);
+  // Printed marks of inches.
+  const rest = at + 1 === text.length && (code === 0x2033 || code === 0x201d) ? '"' : text.slice(at);
+  return units.get(rest) ?? Number.NaN;
+}
