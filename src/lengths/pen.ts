@@ -71,6 +71,15 @@ export class Pen {
     this.end = end;
   }
 
+  /** A text as JSON has it, in its marks. */
+  quoted(text: string): void {
+    if (isPlain(text)) {
+      this.text('"');
+      this.text(text);
+      this.text('"');
+    } else this.text(JSON.stringify(text));
+  }
+
   /** A whole number of nought or more in decimal digits. */
   whole(value: number): void {
     if (value > MOST_BY_DIGITS) this.text(String(value));
@@ -84,7 +93,8 @@ export class Pen {
   decimal(whole: number, rest: number, places: number): void {
     this.whole(whole);
     if (rest === 0) return;
-    let decimals = rest;
+    // In 32 bits: a remainder is found by a multiplication there, by a call where a real may stand.
+    let decimals = rest | 0;
     let digits = places;
     while (decimals % 10 === 0) {
       decimals /= 10;
@@ -98,7 +108,7 @@ export class Pen {
   private digits(value: number, digits: number): void {
     this.makeRoom(digits);
     const { bytes, end } = this;
-    let rest = value;
+    let rest = value | 0;
     for (let place = end + digits - 1; place >= end; place--) {
       const tenth = (rest / 10) | 0;
       bytes[place] = NOUGHT + rest - 10 * tenth;
@@ -138,6 +148,15 @@ export function inBytes(text: string): Uint8Array {
   const pen = new Pen(3 * text.length);
   pen.text(text);
   return pen.written();
+}
+
+/** Whether JSON writes every sign of a text as it is; no half of a surrogate pair is looked at twice. */
+function isPlain(text: string): boolean {
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code < 0x20 || code === 0x22 || code === 0x5c || (code >= 0xd800 && code <= 0xdfff)) return false;
+  }
+  return true;
 }
 
 const NOUGHT = 0x30;

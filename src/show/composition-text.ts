@@ -1,6 +1,6 @@
 import type { Check, ComposedMat, Composition, MadeStep, PlacedPrint, Stop } from "../assembly/index.ts";
 import type { Corners, Sides, Size } from "../geometry/index.ts";
-import { inBytes, type Length } from "../lengths/index.ts";
+import { inBytes, type Length, type Pen } from "../lengths/index.ts";
 import { aboutOf, sayCheck, writeStepSum } from "../words/index.ts";
 import type { Writing } from "./composition-writing.ts";
 
@@ -28,7 +28,15 @@ const COVER = inBytes('},"cover":');
 const POCKETS = inBytes(',"pockets":');
 const EDITION = inBytes(',"edition":[');
 const STOPS = inBytes(',"stops":[');
+const STOP = inBytes('{"mat":');
+const SET = inBytes(',"set":');
 const SCALE = inBytes(',"scale":');
+const EDGES = inBytes(',"edges":[');
+const HAND = inBytes('],"hand":[');
+const CODE = inBytes('{"code":"');
+const LEVEL = inBytes('","level":"');
+const SAYS = inBytes('","text":');
+const ABOUT = inBytes(',"about":');
 const DIAGONAL = inBytes(',"diagonal":');
 const CHECKS = inBytes(',"checks":[');
 const RECKONING = inBytes(',"reckoning":[');
@@ -78,9 +86,9 @@ function writeLengths<Of extends Readonly<Record<keyof Of, Length>>>(
   write = to.at,
 ): void {
   const { pen } = to;
-  for (const [name, key] of named) {
-    pen.piece(name);
-    write(of[key]);
+  for (const member of named) {
+    pen.piece(member[0]);
+    write(of[member[1]]);
   }
   pen.text("}");
 }
@@ -136,17 +144,40 @@ function writePlace(to: Writing, left: Length, top: Length): void {
 
 function writeStop(to: Writing, { mat, set, scale, edges, hand }: Stop): void {
   const { pen } = to;
-  pen.text(`{"mat":${mat},"set":`);
+  pen.piece(STOP);
+  pen.whole(mat);
+  pen.piece(SET);
   to.at(set);
   pen.piece(SCALE);
   to.at(scale);
-  pen.text(`,"edges":["${edges.join('","')}"],"hand":["${hand.join('","')}"]}`);
+  pen.piece(EDGES);
+  writeNames(pen, edges);
+  pen.piece(HAND);
+  writeNames(pen, hand);
+  pen.text("]}");
+}
+
+/** Names of ours, in which JSON writes every sign as it is. */
+function writeNames(pen: Pen, names: readonly string[]): void {
+  let before = '"';
+  for (const name of names) {
+    pen.text(before);
+    pen.text(name);
+    before = '","';
+  }
+  pen.text('"');
 }
 
 function writeCheck({ pen, speech }: Writing, check: Check): void {
-  const text = JSON.stringify(sayCheck(check, speech));
-  const about = JSON.stringify(aboutOf(check));
-  pen.text(`{"code":"${check.code}","level":"${check.level}","text":${text},"about":${about}}`);
+  pen.piece(CODE);
+  pen.text(check.code);
+  pen.piece(LEVEL);
+  pen.text(check.level);
+  pen.piece(SAYS);
+  pen.quoted(sayCheck(check, speech));
+  pen.piece(ABOUT);
+  pen.quoted(aboutOf(check));
+  pen.text("}");
 }
 
 function writeStep(to: Writing, step: MadeStep, mats: number): void {

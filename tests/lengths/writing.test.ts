@@ -88,6 +88,18 @@ test("[L12] any text is written as UTF-8", () => {
   expect(written((pen) => pen.text("½ \ud83d \udda8 🖨 ≈"))).toBe("½ \ufffd \ufffd 🖨 ≈");
 });
 
+test("[L12] a text stands in JSON as JSON has it", () => {
+  const text = fc.oneof(fc.string({ unit: "binary" }), fc.string());
+  fc.assert(
+    fc.property(text, (said) => {
+      expect(written((pen) => pen.quoted(said))).toBe(JSON.stringify(said));
+    }),
+  );
+  for (const said of ["", '"', "\\", "\u001f", "\u007f", "\u2028", "½ \ud83d ≈", "≈ 14 1/2 in"]) {
+    expect(written((pen) => pen.quoted(said))).toBe(JSON.stringify(said));
+  }
+});
+
 test("[L12] whole numbers have all their digits, however large", () => {
   fc.assert(
     fc.property(fc.oneof(fc.nat(), fc.maxSafeNat()), (value) => {
