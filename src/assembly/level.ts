@@ -31,6 +31,7 @@ export interface LevelSheet {
 /** The print and every further sheet of its edition, each in its own level frame. */
 export function levelSheets(print: Print, window: WindowRule): readonly LevelSheet[] {
   const first = levelPrint(print, window);
+  if (print.edition.length === 0) return [first];
   return [first, ...print.edition.map((sheet) => levelPrint(asPrint(print, sheet), window, sheet.name))];
 }
 

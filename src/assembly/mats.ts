@@ -35,7 +35,8 @@ export function stackMats(design: Design, outer: Size, lowest: Sides): StackedMa
   const steps: Step[] = [];
   let borders = lowest;
   let below: ComposedMat | null = null;
-  for (const [index, rule] of design.mats.entries()) {
+  for (let index = 0; index < design.mats.length; index++) {
+    const rule = design.mats[index] as MatRule;
     let revealAsCut: Length | null = null;
     if (below !== null) {
       const names = ofMat(index);
@@ -196,11 +197,10 @@ const HAND_OF: Readonly<Record<Side, Hand>> = {
  */
 export function findStops(design: Design, mats: readonly ComposedMat[]): readonly Stop[] {
   const stops: Stop[] = [];
-  const settings = mats.map((mat) =>
-    [...new Set(SIDES.map((side) => mat.borders[side]))].toSorted((a, b) => a - b),
-  );
+  const settings = mats.map(settingsOf);
   let carried: Length | undefined;
   for (let mat = mats.length - 1; mat >= 0; mat--) {
+    const { borders } = mats[mat] as ComposedMat;
     const own = settings[mat] ?? [];
     const next = settings[mat - 1] ?? [];
     const last = own.find((set) => next.includes(set) && (set !== carried || own.length === 1));
@@ -208,16 +208,23 @@ export function findStops(design: Design, mats: readonly ComposedMat[]): readonl
     if (carried !== undefined && own.includes(carried)) order.unshift(carried);
     if (last !== undefined && !order.includes(last)) order.push(last);
     for (const set of order) {
-      const edges = SIDES.filter((side) => mats[mat]?.borders[side] === set);
-      stops.push({
-        mat,
-        set,
-        scale: add(set, design.scaleOffset),
-        edges,
-        hand: edges.map((side) => HAND_OF[side]),
-      });
+      const edges = SIDES.filter((side) => borders[side] === set);
+      const hand = edges.map((side) => HAND_OF[side]);
+      stops.push({ mat, set, scale: add(set, design.scaleOffset), edges, hand });
     }
     carried = last;
   }
   return stops;
+}
+
+/** The widths of a mat's borders, each once, narrow to wide. */
+function settingsOf({ borders }: ComposedMat): readonly Length[] {
+  const settings: Length[] = [];
+  for (const side of SIDES) {
+    const border = borders[side];
+    let at = settings.length;
+    while (at > 0 && (settings[at - 1] as Length) > border) at--;
+    if (settings[at - 1] !== border) settings.splice(at, 0, border);
+  }
+  return settings;
 }

@@ -46,21 +46,21 @@ export function placePrint(
   window: FoundWindow,
   borders: Sides,
 ): PlacedPrint | null {
-  const [first] = sheets;
+  const first = sheets[0];
   if (first === undefined) return null;
   const placed = sheets.map((sheet, index) =>
     placeSheet(sheet, window.at[index] ?? { x: 0, y: 0 }, window.size, borders),
   );
   const [own] = placed as [PlacedSheet, ...PlacedSheet[]];
-  const shifted = (points: readonly RealPoint[]): RealPoint[] =>
-    points.map(({ x, y }) => ({ x: x + own.shift.x, y: y + own.shift.y }));
+  const moved = (points: readonly RealPoint[]): RealPoint[] =>
+    points.map((point) => shifted(point, own.shift));
   return {
     left: own.left,
     top: own.top,
     angle: first.angle,
     sheetCorners: shiftedCorners(first.sheet, own.shift),
-    sheetOutline: first.sheetOutline === null ? null : shifted(first.sheetOutline),
-    imageOutline: shifted(first.imageOutline),
+    sheetOutline: first.sheetOutline === null ? null : moved(first.sheetOutline),
+    imageOutline: moved(first.imageOutline),
     cover: own.cover,
     pockets: placed.map((sheet) => pocketsOf(design, sheet, window.size, borders)).reduce(eachSmaller),
     edition:
@@ -77,7 +77,7 @@ export function placePrint(
 }
 
 function placeSheet(sheet: LevelSheet, at: RealPoint, size: Size, borders: Sides): PlacedSheet {
-  const [corner] = sheet.sheet;
+  const corner = sheet.sheet[0];
   const left = fromReal(borders.left - at.x + corner.x, "nearest");
   const top = fromReal(borders.head - at.y + corner.y, "nearest");
   // The place as printed decides, so that place, cover and window add up to the tick.
@@ -98,11 +98,13 @@ function placeSheet(sheet: LevelSheet, at: RealPoint, size: Size, borders: Sides
   };
 }
 
-const shiftedCorners = ([a, b, c, d]: FourCorners, by: RealPoint): FourCorners => [
-  { x: a.x + by.x, y: a.y + by.y },
-  { x: b.x + by.x, y: b.y + by.y },
-  { x: c.x + by.x, y: c.y + by.y },
-  { x: d.x + by.x, y: d.y + by.y },
+const shifted = (point: RealPoint, by: RealPoint): RealPoint => ({ x: point.x + by.x, y: point.y + by.y });
+
+const shiftedCorners = (corners: FourCorners, by: RealPoint): FourCorners => [
+  shifted(corners[0], by),
+  shifted(corners[1], by),
+  shifted(corners[2], by),
+  shifted(corners[3], by),
 ];
 
 /**
@@ -202,9 +204,11 @@ export function placeSteps(design: Design, print: PlacedPrint, window: Size, bor
   const covers = print.edition.length === 0 ? [cover] : print.edition.map((one) => one.cover);
   // Of an edition the sheet that leaves the corner least.
   const corner = (name: keyof Corners, across: Side, down: Side): Step[] => {
-    const [a, b] = covers
-      .map((one) => [one[across], one[down]] as const)
-      .reduce((least, one) => (one[0] + one[1] < least[0] + least[1] ? one : least));
+    const least = covers.reduce((low, one) =>
+      one[across] + one[down] < low[across] + low[down] ? one : low,
+    );
+    const a = least[across];
+    const b = least[down];
     const leg = subtract(add(a, b), design.play);
     return leg < 0
       ? []

@@ -141,8 +141,12 @@ function windowRounding(
 /** How far the sheets reach past the window on each side, up to whole ticks; nought without a print. */
 export function beyondWindow(sheets: readonly LevelSheet[], window: FoundWindow): Sides {
   const { width, height } = window.size;
-  let [head, left, right, foot] = [0, 0, 0, 0];
-  for (const [index, { sheet, sheetOutline }] of sheets.entries()) {
+  let head = 0;
+  let left = 0;
+  let right = 0;
+  let foot = 0;
+  for (let index = 0; index < sheets.length; index++) {
+    const { sheet, sheetOutline } = sheets[index] as LevelSheet;
     const at = window.at[index] ?? { x: 0, y: 0 };
     const edge = extentOf(sheetOutline ?? sheet);
     head = Math.max(head, at.y - edge.top);

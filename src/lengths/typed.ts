@@ -15,14 +15,14 @@ export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<str
   let point = 0;
   const whole = at > 0;
   let value = whole ? wholeOf(text, 0, at) : 0;
-  if (whole && (text.charCodeAt(at) === POINT || text.charCodeAt(at) === COMMA)) {
+  if (whole && (signAt(text, at) === POINT || signAt(text, at) === COMMA)) {
     const end = digitsFrom(text, at + 1);
     // A comma without a unit may part thousands.
-    if (end === at + 1 || (text.charCodeAt(at) === COMMA && end === length)) return Number.NaN;
+    if (end === at + 1 || (signAt(text, at) === COMMA && end === length)) return Number.NaN;
     point = 10 ** (end - at - 1);
     decimals = wholeOf(text, at + 1, end);
     at = end;
-  } else if (whole && isSlash(text.charCodeAt(at))) {
+  } else if (whole && isSlash(signAt(text, at))) {
     const end = digitsFrom(text, at + 1);
     over = value;
     under = wholeOf(text, at + 1, end);
@@ -30,14 +30,14 @@ export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<str
     at = end;
   } else {
     // A whole number and a fraction: in one sign, with or without a space, or in digits past a space or hyphen.
-    const sign = text.charCodeAt(at);
+    const sign = signAt(text, at);
     const from = whole && (isSpace(sign) || sign === HYPHEN) ? at + 1 : at;
-    const vulgar = sign === HYPHEN ? undefined : VULGAR.get(text.charCodeAt(from));
+    const vulgar = sign === HYPHEN ? undefined : VULGAR.get(signAt(text, from));
     const slash = digitsFrom(text, from);
     if (vulgar !== undefined) {
       [over, under] = vulgar;
       at = from + 1;
-    } else if (slash > from && isSlash(text.charCodeAt(slash))) {
+    } else if (slash > from && isSlash(signAt(text, slash))) {
       at = digitsFrom(text, slash + 1);
       over = wholeOf(text, from, slash);
       under = wholeOf(text, slash + 1, at);
@@ -45,7 +45,7 @@ export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<str
   }
   // Past a fraction without its lower figure, or one of a whole or more, `readLength` says what is wrong.
   if (!(over < under)) return Number.NaN;
-  if (at < length && isSpace(text.charCodeAt(at))) at += 1;
+  if (isSpace(signAt(text, at))) at += 1;
   const per = at === length ? perUnit : unitFrom(text, at, units);
   return point === 0 ? value * per + (over * per) / under : value * per + (decimals * per) / point;
 }
@@ -58,6 +58,9 @@ const NINE = 0x39;
 const POINT = 0x2e;
 const COMMA = 0x2c;
 const HYPHEN = 0x2d;
+
+/** A sign's number; 0 past the end, where the text itself would have NaN for an answer and compiled code start anew. */
+const signAt = (text: string, at: number): number => (at < text.length ? text.charCodeAt(at) : 0);
 
 /** Where the digits that begin at a place end. */
 function digitsFrom(text: string, begin: number): number {
@@ -97,7 +100,7 @@ const VULGAR: ReadonlyMap<number, readonly [over: number, under: number]> = new 
 
 /** What the rest of a text names as its unit; NaN where it names none. */
 function unitFrom(text: string, at: number, units: ReadonlyMap<string, number>): number {
-  const code = text.charCodeAt(at);
+  const code = signAt(text, at);
   // Printed marks of inches.
   const rest = at + 1 === text.length && (code === 0x2033 || code === 0x201d) ? '"' : text.slice(at);
   return units.get(rest) ?? Number.NaN;
