@@ -1,5 +1,5 @@
 import { fromReal, type Length, LONGEST, negate, TICKS_PER_INCH, TICKS_PER_MILLIMETRE } from "./length.ts";
-import { typedTicks } from "./typed.ts";
+import { typedTicks, VULGAR } from "./typed.ts";
 
 export type Unit = "in" | "mm";
 
@@ -20,27 +20,6 @@ export type LengthFault =
 export type LengthRead =
   | { readonly ok: true; readonly length: Length }
   | { readonly ok: false; readonly fault: LengthFault };
-
-const VULGAR: Readonly<Record<string, string>> = {
-  "½": "1/2",
-  "⅓": "1/3",
-  "⅔": "2/3",
-  "¼": "1/4",
-  "¾": "3/4",
-  "⅕": "1/5",
-  "⅖": "2/5",
-  "⅗": "3/5",
-  "⅘": "4/5",
-  "⅙": "1/6",
-  "⅚": "5/6",
-  "⅐": "1/7",
-  "⅛": "1/8",
-  "⅜": "3/8",
-  "⅝": "5/8",
-  "⅞": "7/8",
-  "⅑": "1/9",
-  "⅒": "1/10",
-};
 
 const MILLIMETRE = TICKS_PER_MILLIMETRE;
 const INCH = TICKS_PER_INCH;
@@ -66,7 +45,7 @@ function plain(text: string): string {
   return text
     .replace(/[\u00a0\u2000-\u200a\u202f\u205f\u3000\t]/g, " ")
     .replace(/[\u2044\u2215\uff0f]/g, "/")
-    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]}`)
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒]/g, (sign) => ` ${VULGAR[sign]?.join("/")}`)
     .replace(/[\u2032\u2018\u2019]/g, "'")
     .replace(/[\u2033\u201c\u201d]|''/g, '"')
     .replace(/\u2212/g, "-")

@@ -32,7 +32,7 @@ export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<str
     // A whole number and a fraction: in one sign, with or without a space, or in digits past a space or hyphen.
     const sign = signAt(text, at);
     const from = whole && (isSpace(sign) || sign === HYPHEN) ? at + 1 : at;
-    const vulgar = sign === HYPHEN ? undefined : VULGAR.get(signAt(text, from));
+    const vulgar = sign !== HYPHEN && signAt(text, from) > LAST_ASCII ? VULGAR[text.charAt(from)] : undefined;
     const slash = digitsFrom(text, from);
     if (vulgar !== undefined) {
       [over, under] = vulgar;
@@ -58,6 +58,7 @@ const NINE = 0x39;
 const POINT = 0x2e;
 const COMMA = 0x2c;
 const HYPHEN = 0x2d;
+const LAST_ASCII = 0x7f;
 
 /** A sign's number; 0 past the end, where the text itself would have NaN for an answer and compiled code start anew. */
 const signAt = (text: string, at: number): number => (at < text.length ? text.charCodeAt(at) : 0);
@@ -87,16 +88,27 @@ const isSpace = (code: number): boolean =>
 /** The slash, and that of fractions. */
 const isSlash = (code: number): boolean => code === 0x2f || code === 0x2044;
 
-/** ½ ¼ ¾ ⅛ ⅜ ⅝ ⅞. */
-const VULGAR: ReadonlyMap<number, readonly [over: number, under: number]> = new Map([
-  [0xbd, [1, 2]],
-  [0xbc, [1, 4]],
-  [0xbe, [3, 4]],
-  [0x215b, [1, 8]],
-  [0x215c, [3, 8]],
-  [0x215d, [5, 8]],
-  [0x215e, [7, 8]],
-]);
+/** Fractions in one sign. */
+export const VULGAR: Readonly<Record<string, readonly [over: number, under: number]>> = {
+  "½": [1, 2],
+  "⅓": [1, 3],
+  "⅔": [2, 3],
+  "¼": [1, 4],
+  "¾": [3, 4],
+  "⅕": [1, 5],
+  "⅖": [2, 5],
+  "⅗": [3, 5],
+  "⅘": [4, 5],
+  "⅙": [1, 6],
+  "⅚": [5, 6],
+  "⅐": [1, 7],
+  "⅛": [1, 8],
+  "⅜": [3, 8],
+  "⅝": [5, 8],
+  "⅞": [7, 8],
+  "⅑": [1, 9],
+  "⅒": [1, 10],
+};
 
 /** What the rest of a text names as its unit; NaN where it names none. */
 function unitFrom(text: string, at: number, units: ReadonlyMap<string, number>): number {
