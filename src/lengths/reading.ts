@@ -33,7 +33,7 @@ const UNITS: ReadonlyMap<string, number> = new Map([
     (name) => [name, 10 * MILLIMETRE] as const,
   ),
   ...["m", "metre", "metres", "meter", "meters"].map((name) => [name, 1000 * MILLIMETRE] as const),
-  ...["in", "in.", "inch", "inches", '"'].map((name) => [name, INCH] as const),
+  ...["in", "in.", "inch", "inches", '"', "″", "”"].map((name) => [name, INCH] as const),
   ...["ft", "ft.", "foot", "feet", "'"].map((name) => [name, 12 * INCH] as const),
 ]);
 

@@ -1,7 +1,7 @@
 /**
  * The forms that most lengths are typed in, read sign by sign: `7`, `7.25`, `7 1/4`, `7-1/4 in`, `7¼"`,
  * `18,5 cm`. It refuses nothing and knows no fault: whatever else there is, it leaves to `readLength`,
- * which reads these forms too, to the same tick (a test holds the two together), in several times as long.
+ * which reads these forms too, to the same tick (a test holds the two together), and takes a few times as long.
  */
 
 /** Ticks of a length in a plain form, real, not yet to the whole tick; NaN where `readLength` must look. */
@@ -46,7 +46,7 @@ export function typedTicks(text: string, perUnit: number, units: ReadonlyMap<str
   // Past a fraction without its lower figure, or one of a whole or more, `readLength` says what is wrong.
   if (!(over < under)) return Number.NaN;
   if (isSpace(signAt(text, at))) at += 1;
-  const per = at === length ? perUnit : unitFrom(text, at, units);
+  const per = at === length ? perUnit : (units.get(text.slice(at)) ?? Number.NaN);
   return point === 0 ? value * per + (over * per) / under : value * per + (decimals * per) / point;
 }
 
@@ -109,11 +109,3 @@ export const VULGAR: Readonly<Record<string, readonly [over: number, under: numb
   "⅑": [1, 9],
   "⅒": [1, 10],
 };
-
-/** What the rest of a text names as its unit; NaN where it names none. */
-function unitFrom(text: string, at: number, units: ReadonlyMap<string, number>): number {
-  const code = signAt(text, at);
-  // Printed marks of inches.
-  const rest = at + 1 === text.length && (code === 0x2033 || code === 0x201d) ? '"' : text.slice(at);
-  return units.get(rest) ?? Number.NaN;
-}
