@@ -20,8 +20,6 @@ import { VOCABULARY } from "./vocabulary.ts";
 export const MOUNTING_SHEET = {
   paper: "MOUNTING SHEET",
   unit: "unit",
-  process: "process",
-  notTold: "not told",
   weight: "paper",
   moves: "may move, wide and high",
   buffer: "board",
@@ -34,7 +32,6 @@ export const MOUNTING_SHEET = {
   headAway: "HEAD away from you",
   middles: "middle of each hinge, from the sheet’s left corner; the same from its right",
   window: "window",
-  riser: "riser",
   cornersLookedAt: "Close the mat. Look at each corner; tick it.",
   edgesLookedAt: "Look along each edge; tick it.",
   touches: "What may touch it",
@@ -141,11 +138,11 @@ const BUFFER: Readonly<Record<HoldPlan["buffer"], string>> = {
 };
 export const bufferWords = (buffer: HoldPlan["buffer"]): string => BUFFER[buffer];
 
-/** Board to board, before the sheet is near. */
+/** Board to board, before the sheet is near; the boards' grain as the Library of Congress Research Guide, Basic Storage Mat, has it. */
 export function boardsStep({ side, length, tape, between }: BoardHinge, { ruler, language }: Speech): Phrase {
   const word = VOCABULARY[language];
   const where = side === "head" ? "HEAD" : "LEFT side";
-  return runs`Tape ${word.mat} to ${word.mount} along the ${strong(where)}: ${withUnit(length, ruler)} of gummed linen, ${withUnit(tape, ruler)} wide, boards ${withUnit(between, { ...ruler, graduation: between })} apart.`;
+  return runs`Tape ${word.mat} to ${word.mount} along the ${strong(where)}: ${withUnit(length, ruler)} of gummed linen, ${withUnit(tape, ruler)} wide, boards ${withUnit(between, { ...ruler, graduation: between })} apart. Grain along the hinge.`;
 }
 
 export const sinkStep = (bed: Extract<HeldBed, { kind: "sink" }>, { ruler, language }: Speech): Phrase =>
@@ -250,6 +247,10 @@ export function hingeNote({ kind, bare: free }: HeldHinges, { ruler }: Speech): 
 
 /** A scale as it stands under a drawing. */
 export const atScale = (over: number): string => `1${NBSP}:${NBSP}${over}`;
+
+/** A deep sink takes fewer layers of fluted board. */
+export const fluteWords = (layers: number): string =>
+  `or ${layers} of B-flute board (about 3${NBSP}mm, from memory)`;
 
 export const wallPiece = (count: string, length: Length, width: Length, { ruler }: Speech): Phrase =>
   runs`${count} ${bare(length, ruler)}${NBSP}×${NBSP}${withUnit(width, ruler)}`;

@@ -193,6 +193,10 @@ describe("the mounting and closing sheet", () => {
     const sink = said(pagesOf("a sink"));
     for (const words of ["7.5 mm", "5 × 1.5 mm of 4-ply white rag", "3 mm of room round the sheet", "ruler"])
       expect(sink).toContain(words);
+    // What is only recalled says so where it is read.
+    expect(said(pagesOf("a deep sink in fractions"))).toContain(
+      "or 16 of B-flute board (about 3 mm, from memory)",
+    );
     expect(said(pagesOf("V-hinges on a riser"))).toContain("Spacers all round, 5/16 in high at least");
   });
 

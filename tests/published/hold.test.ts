@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import {
   bufferAdvice,
+  FLUTES,
+  layersFor,
+  PERMANENT_PAPER,
   EACH_PERCENT,
   HOLD_FIGURES,
   type HoldFacts,
@@ -14,6 +17,7 @@ import {
 } from "../../src/assembly/index.ts";
 import { inch, mm, toInches, toMillimetres } from "../../src/lengths/index.ts";
 import type { ComposeDocument } from "../../src/show/index.ts";
+import { sayMaterial } from "../../src/words/held.ts";
 import { codesOf, heldOf, printed } from "../hold/works.ts";
 
 const hung = (width: number, height: number, facts: Partial<HoldFacts> = {}): readonly number[] =>
@@ -150,6 +154,37 @@ describe("what may touch a work", () => {
       "activity-test-conditions",
       "boxes",
     ]);
+  });
+
+  it("[HO12] permanent paper side by side: pH 7.5 to 10, 20 g/kg (2 %), kappa 5 and 7 (Library of Congress, permanent papers, appendix 3)", () => {
+    const { iso9706, z3948 } = PERMANENT_PAPER;
+    for (const { leastPh, mostPh, reserve } of [iso9706, z3948])
+      expect([leastPh, mostPh, reserve]).toEqual([7.5, 10, 20]);
+    expect([iso9706.mostKappa, z3948.mostKappa]).toEqual([5, 7]);
+    expect(sayMaterial("paper-not-board")).toContain(
+      `pH ${iso9706.leastPh} to ${iso9706.mostPh}, ${iso9706.reserve} g/kg`,
+    );
+  });
+
+  it("[HO12] a sheet of 50 g/m² tears at 230 mN or more, one of 70 at 350, r = 6w - 70 between 25 and 70 (ISO 9706, same appendix; computed)", () => {
+    const { leastTear } = PERMANENT_PAPER.iso9706;
+    expect([50, 70, 90, 25].map(leastTear)).toEqual([230, 350, 350, 80]);
+    expect(leastTear(24)).toBeNull();
+    expect(PERMANENT_PAPER.z3948.leastTear(80)).toBe(420);
+  });
+
+  it("[HO12] colour prints are stored cold: inkjet and dye sublimation at 2 or 5 °C, electrophotographs at 16 °C (ISO 18920 as reported by the Image Permanence Institute)", () => {
+    expect(topics("Dye sublimation")).toContain("store-inkjet");
+    expect(sayMaterial("store-inkjet")).toMatch(/2 °C or less and 30 to 50 %.*5 °C and 30 to 40 %/);
+    expect(topics("Laser print")).toContain("store-electrophotographic");
+    expect(sayMaterial("store-electrophotographic")).toContain("16 °C");
+  });
+
+  it("[HO7] [HO12] B-flute about 3 mm and E-flute about 1.5 mm, from memory: a deep sink takes fewer layers of it", () => {
+    expect(FLUTES).toEqual({ B: mm(3), E: mm(1.5) });
+    expect(layersFor(mm(20), FLUTES.B)).toBe(7);
+    // Exactly as thick would let a ruler rest on the object.
+    expect(layersFor(mm(21), FLUTES.B)).toBe(8);
   });
 
   it("[HO12] ISO 9706 is for paper, not for board; facing papers lightfast to Blue Wool 5 (Guild review of 2019, trade news)", () => {

@@ -3,6 +3,7 @@ import {
   add,
   fromReal,
   larger,
+  mm,
   type Length,
   smaller,
   subtract,
@@ -12,6 +13,18 @@ import {
 } from "../../lengths/index.ts";
 import type { Composition, PlacedPrint } from "../composition.ts";
 import { HOLD_FIGURES, type HoldFacts, type HoldHabits } from "./facts.ts";
+
+/**
+ * Fluted board for a large, light sink (Library of Congress Research Guide, Basic Sink Mat); how thick its flutes
+ * are: from memory.
+ */
+export const FLUTES = { B: mm(3), E: mm(1.5) } as const;
+
+/** More layers than this are better made of fluted board. Common practice, no source. */
+export const MANY_LAYERS = 6;
+
+/** Layers of a board so thick that put a ruler clear of the object: strictly more than it. */
+export const layersFor = (object: Length, layer: Length): number => Math.floor(object / layer) + 1;
 
 /** One strip of a sink's wall. */
 export interface WallPiece {
@@ -84,8 +97,7 @@ export function bedOf(
     "up",
   );
   const room = larger(habits.room, smaller(needs, HOLD_FIGURES[unit].mostRoom));
-  // Strictly more than the object, or a ruler would rest on it.
-  const layers = Math.floor(thickness / habits.layer) + 1;
+  const layers = layersFor(thickness, habits.layer);
   const object = extentOf([print.sheetCorners, ...print.edition.map((one) => one.sheetCorners)].flat());
   const walls: Sides = {
     head: subtract(fromReal(object.top, "down"), room),

@@ -1,8 +1,8 @@
-import type { HeldBed, WallPiece } from "../../assembly/index.ts";
+import { FLUTES, type HeldBed, layersFor, MANY_LAYERS, type WallPiece } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
 import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { type Phrase, sizeRuns, withUnit } from "../../words/index.ts";
-import { MOUNTING_SHEET, wallPiece } from "../../words/mounting-sheet.ts";
+import { fluteWords, MOUNTING_SHEET, wallPiece } from "../../words/mounting-sheet.ts";
 import { beside, type Block, block, cornersOf, gap, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
@@ -118,6 +118,9 @@ function sinkSizes(desk: MountingDesk, bed: Sink, width: Length): Block {
       withUnit(bed.layer, fineRuler(speech.ruler)),
       bed.board === "" ? "" : ` of ${bed.board}`,
     ]),
+    ...(bed.layers > MANY_LAYERS
+      ? line(fluteWords(layersFor(subtract(bed.depth, bed.clears), FLUTES.B)))
+      : []),
     ...layer(MOUNTING_SHEET.oddLayers, bed.odd),
     ...(bed.layers > 1 ? layer(MOUNTING_SHEET.evenLayers, bed.even) : []),
   ]);
