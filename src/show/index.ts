@@ -10,10 +10,10 @@ export {
 } from "./compose-json.ts";
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 export { type ProblemJson, problemJson, unreadJson } from "./json.ts";
-export { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+export { DEFAULT_HABITS, type Habits, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
-export { practiceFor, readDesign } from "./read-design.ts";
-export { readPractice } from "./read-practice.ts";
+export { habitsFor, readDesign } from "./read-design.ts";
+export { practiceFor, readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
 export {
   DEFAULT_STOCK,

@@ -1,14 +1,14 @@
 import type { Holding, LiftRule, MatRule, OuterRule } from "../assembly/index.ts";
-import { NOTHING_KNOWN, SIZE_LISTS, USUAL_HOLD } from "../assembly/index.ts";
+import { SIZE_LISTS } from "../assembly/index.ts";
 import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/index.ts";
 import type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 import type { HeldPractice } from "./read-held.ts";
 
 /**
- * A studio's habits with every choice made: what a design leaves open is taken from here. Figures
- * that stand here without a source are common practice and can all be changed by the user.
+ * A studio's habits of composing with every choice made: what a design leaves open is taken from here.
+ * Figures that stand here without a source are common practice and can all be changed by the user.
  */
-export interface Practice {
+export interface Habits {
   readonly ruler: Ruler;
   readonly overlap: Length;
   readonly margins: { readonly top: Length; readonly side: Length; readonly foot: Length };
@@ -18,7 +18,6 @@ export interface Practice {
   readonly leastHold: Length;
   readonly play: Length;
   readonly holding: Holding;
-  readonly held: HeldPractice;
   readonly lift: LiftRule;
   readonly outer: OuterRule;
   readonly mats: readonly MatRule[];
@@ -34,26 +33,24 @@ export interface Practice {
   readonly squaringTrim: Length;
   /** The board that prints are mounted on, as it is called in the rack; null: each on the board of its lowest mat. */
   readonly mount: string | null;
-  /** What stands behind the mount, what stands before the mat, the frame: null where none is made. */
-  readonly backing: Layer | null;
-  readonly glazing: Glazing | null;
-  readonly moulding: Moulding | null;
   readonly paper: "a4" | "letter";
   readonly language: "en-US" | "en-GB";
   readonly studio: string;
 }
 
-const usualHeld = (unit: Unit): HeldPractice => ({
-  ...USUAL_HOLD[unit],
-  humidity: NOTHING_KNOWN.humidity,
-  use: NOTHING_KNOWN.use,
-  board: NOTHING_KNOWN.board,
-});
+/** All of a studio's practice: its habits, and what becomes of a work once it is composed. */
+export interface Practice extends Habits {
+  readonly held: HeldPractice;
+  /** What stands behind the mount, what stands before the mat, the frame: null where none is made. */
+  readonly backing: Layer | null;
+  readonly glazing: Glazing | null;
+  readonly moulding: Moulding | null;
+}
 
 const DEFAULT_BOARD = "4-ply white rag";
 
 /** The habits before anyone has said anything, in the round figures of each unit. */
-export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
+export const DEFAULT_HABITS: Readonly<Record<Unit, Habits>> = {
   in: {
     ruler: { unit: "in", graduation: inch(1, 16) },
     overlap: inch(1, 8),
@@ -64,7 +61,6 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     leastHold: inch(1, 8),
     play: inch(1, 16),
     holding: "pockets",
-    held: usualHeld("in"),
     lift: { rule: "fixed", by: inch(1, 4) },
     outer: { kind: "smallest", sizes: SIZE_LISTS.inch, border: inch(2), holdsSheet: true },
     // 4-ply 0.050 to 0.060 in (Saitzyk, Art Hardware, 1987); a sixteenth is trade usage.
@@ -80,9 +76,6 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     overrun: inch(3, 16),
     squaringTrim: inch(1, 8),
     mount: null,
-    backing: null,
-    glazing: null,
-    moulding: null,
     paper: "letter",
     language: "en-US",
     studio: "",
@@ -96,7 +89,6 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     leastHold: mm(3),
     play: mm(1.5),
     holding: "pockets",
-    held: usualHeld("mm"),
     lift: { rule: "fixed", by: mm(6) },
     outer: { kind: "smallest", sizes: SIZE_LISTS.metric, border: mm(50), holdsSheet: true },
     mats: [{ thickness: mm(1.5), bevel: 45, reveal: mm(5), board: DEFAULT_BOARD }],
@@ -110,9 +102,6 @@ export const DEFAULT_PRACTICE: Readonly<Record<Unit, Practice>> = {
     overrun: mm(4.5),
     squaringTrim: mm(3),
     mount: null,
-    backing: null,
-    glazing: null,
-    moulding: null,
     paper: "a4",
     language: "en-US",
     studio: "",

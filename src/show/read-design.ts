@@ -18,9 +18,9 @@ import {
   type Unit,
   ZERO,
 } from "../lengths/index.ts";
-import type { Practice } from "./practice.ts";
+import type { Habits } from "./practice.ts";
 import { Reader } from "./reader.ts";
-import { onRuler, readPractice } from "./read-practice.ts";
+import { onRuler, readHabits } from "./read-habits.ts";
 import { readLift, readMats, readOuter, readWindow } from "./read-rules.ts";
 import type { ComposeDocument, PracticeDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -28,13 +28,19 @@ import type { Read } from "./validate.ts";
 type PrintDocument = NonNullable<ComposeDocument["print"]>;
 type ImageDocument = NonNullable<PrintDocument["image"]>;
 
-/** Practices are read once for each unit, not at every work of a show. */
-const practices = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Practice>>>>();
+/** Habits are read once for each unit, not at every work of a show. */
+const habitsRead = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Habits>>>>();
 
-export function practiceFor(document: PracticeDocument, unit: Unit): Read<Practice> {
-  const known = practices.get(document) ?? {};
-  practices.set(document, known);
-  return (known[unit] ??= readPractice(document, unit));
+export function habitsFor(document: PracticeDocument, unit: Unit): Read<Habits> {
+  const known = habitsRead.get(document) ?? {};
+  habitsRead.set(document, known);
+  return (known[unit] ??= habitsOf(document, unit));
+}
+
+function habitsOf(document: PracticeDocument, unit: Unit): Read<Habits> {
+  const reader = new Reader(document.unit ?? unit);
+  const value = readHabits(reader, document, unit);
+  return reader.problems.length === 0 ? { ok: true, value } : { ok: false, problems: reader.problems };
 }
 
 /**
@@ -43,7 +49,7 @@ export function practiceFor(document: PracticeDocument, unit: Unit): Read<Practi
  */
 export function readDesign(document: ComposeDocument, practiceDocument: PracticeDocument = {}): Read<Design> {
   const unit = document.unit ?? practiceDocument.unit ?? "in";
-  const habits = practiceFor(practiceDocument, unit);
+  const habits = habitsFor(practiceDocument, unit);
   if (!habits.ok) {
     return {
       ok: false,
@@ -95,7 +101,7 @@ export function readDesign(document: ComposeDocument, practiceDocument: Practice
  * 0.4 % of the longer side for ordinary indoor swings of humidity (upper value of C. Green's notes on
  * dimensional stability; the grain is not known, so the longer side stands for the cross direction).
  */
-function usualHold(print: Print | null, practice: Practice): Length {
+function usualHold(print: Print | null, practice: Habits): Length {
   if (print === null) return practice.leastHold;
   const movement = scale(larger(print.sheet.width, print.sheet.height), 4n, 1000n, "up");
   return larger(practice.leastHold, add(movement, half(practice.leastHold, "up")));
@@ -105,7 +111,7 @@ function usualHold(print: Print | null, practice: Practice): Length {
  * The overlap where none is asked: the practice's, or as much more as the hold needs where the sheet
  * ends at or near its image. Whole graduations more, so that the figure stays one that can be said.
  */
-function usualOverlap(print: Print | null, hold: Length, ruler: Ruler, practice: Practice): Length {
+function usualOverlap(print: Print | null, hold: Length, ruler: Ruler, practice: Habits): Length {
   if (print === null) return practice.overlap;
   const { image, sheet } = print;
   const margin = Math.min(
@@ -118,7 +124,7 @@ function usualOverlap(print: Print | null, hold: Length, ruler: Ruler, practice:
   return short > 0 ? add(practice.overlap, toGraduation(short, ruler.graduation, "up")) : practice.overlap;
 }
 
-function readPrint(reader: Reader, print: PrintDocument, practice: Practice): Print {
+function readPrint(reader: Reader, print: PrintDocument, practice: Habits): Print {
   const sheetOutline = readOutline(reader, "print.sheetOutline", print.sheetOutline);
   const outline = readOutline(reader, "print.outline", print.outline);
   const torn = sheetOutline === null ? null : extent(sheetOutline);

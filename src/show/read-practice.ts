@@ -1,85 +1,33 @@
-import { type Length, toGraduation, type Unit } from "../lengths/index.ts";
+import type { Unit } from "../lengths/index.ts";
 import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
-import { DEFAULT_PRACTICE, type Practice } from "./practice.ts";
+import type { Practice } from "./practice.ts";
+import { readHabits } from "./read-habits.ts";
 import { readHeldHabits } from "./read-held.ts";
 import { Reader } from "./reader.ts";
-import { readLift, readMats, readOuter } from "./read-rules.ts";
 import type { PracticeDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
 
-/**
- * A practice with every choice made, for work in `unit`. What the document does not say has the
- * default of that unit, so that a studio of both units gets round figures in each.
- */
+/** A practice with every choice made, for work in `unit`. */
 export function readPractice(document: PracticeDocument, unit: Unit = document.unit ?? "in"): Read<Practice> {
-  const base = DEFAULT_PRACTICE[unit];
-  const ownUnit = document.unit ?? unit;
-  const reader = new Reader(ownUnit);
-  const { margins, mats } = document;
+  const reader = new Reader(document.unit ?? unit);
+  const { held = {}, backing, glazing, moulding } = document;
   const practice: Practice = {
-    ruler: {
-      unit,
-      graduation:
-        ownUnit === unit
-          ? reader.sizeOr("graduation", document.graduation, base.ruler.graduation)
-          : base.ruler.graduation,
-    },
-    overlap: reader.lengthOr("overlap", document.overlap, base.overlap),
-    margins: {
-      top: reader.lengthOr("margins.top", margins?.top, base.margins.top),
-      side: reader.lengthOr("margins.side", margins?.side, base.margins.side),
-      foot: reader.lengthOr("margins.foot", margins?.foot, base.margins.foot),
-    },
-    gap: reader.lengthOr("gap", document.gap, base.gap),
-    hold: document.hold === undefined ? null : reader.length("hold", document.hold),
-    leastHold: base.leastHold,
-    play: reader.lengthOr("play", document.play, base.play),
-    holding: document.holding ?? base.holding,
-    held: readHeldHabits(reader, document.held ?? {}, unit),
-    lift: document.lift === undefined ? base.lift : readLift(reader, document.lift, base),
-    outer: document.outer === undefined ? base.outer : readOuter(reader, document.outer, base),
-    mats: mats === undefined ? base.mats : readMats(reader, mats, base),
-    printThickness: reader.lengthOr("printThickness", document.printThickness, base.printThickness),
-    leastBorder: reader.lengthOr("leastBorder", document.leastBorder, base.leastBorder),
-    leastPocket: reader.lengthOr("leastPocket", document.leastPocket, base.leastPocket),
-    editionSpread: reader.lengthOr("editionSpread", document.editionSpread, base.editionSpread),
-    scaleOffset:
-      document.scaleOffset === undefined
-        ? base.scaleOffset
-        : reader.place("scaleOffset", document.scaleOffset),
-    scaleTested: document.scaleTested ?? base.scaleTested,
-    hand: document.hand ?? base.hand,
-    overrun: reader.lengthOr("overrun", document.overrun, base.overrun),
-    squaringTrim: reader.lengthOr("squaringTrim", document.squaringTrim, base.squaringTrim),
-    mount: document.mount ?? base.mount,
-    backing: document.backing === undefined ? null : readBacking(reader, document.backing),
-    glazing: document.glazing === undefined ? null : readGlazing(reader, document.glazing, unit),
-    moulding: document.moulding === undefined ? null : readMoulding(reader, document.moulding, unit),
-    paper: document.paper ?? base.paper,
-    language: document.language ?? base.language,
-    studio: document.studio ?? base.studio,
+    ...readHabits(reader, document, unit),
+    held: readHeldHabits(reader, held, unit),
+    backing: backing === undefined ? null : readBacking(reader, backing),
+    glazing: glazing === undefined ? null : readGlazing(reader, glazing, unit),
+    moulding: moulding === undefined ? null : readMoulding(reader, moulding, unit),
   };
   return reader.problems.length === 0
     ? { ok: true, value: practice }
     : { ok: false, problems: reader.problems };
 }
 
-/**
- * A practice that was said in the other unit, for work on a ruler of this graduation: 1/8 in of hold is
- * 3.175 mm, which no metric ruler marks, so it becomes 4 mm. What keeps something covered, clear or
- * loose is taken up, what only looks well to the nearest.
- */
-export function onRuler(practice: Practice, graduation: Length): Practice {
-  const up = (length: Length): Length => toGraduation(length, graduation, "up");
-  const nearest = (length: Length): Length => toGraduation(length, graduation, "nearest");
-  const { margins, lift, hold } = practice;
-  return {
-    ...practice,
-    overlap: up(practice.overlap),
-    margins: { top: nearest(margins.top), side: nearest(margins.side), foot: nearest(margins.foot) },
-    gap: up(practice.gap),
-    hold: hold === null ? null : up(hold),
-    play: up(practice.play),
-    lift: lift.rule === "fixed" ? { rule: "fixed", by: nearest(lift.by) } : lift,
-  };
+/** Practices are read once for each unit, not at every work of a show. */
+const practices = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Practice>>>>();
+
+export function practiceFor(document: PracticeDocument, unit: Unit): Read<Practice> {
+  const known = practices.get(document) ?? {};
+  practices.set(document, known);
+  return (known[unit] ??= readPractice(document, unit));
 }

@@ -8,7 +8,7 @@ import {
 } from "../assembly/index.ts";
 import type { Size } from "../geometry/index.ts";
 import { ZERO } from "../lengths/index.ts";
-import type { Practice } from "./practice.ts";
+import type { Habits } from "./practice.ts";
 import type { Reader } from "./reader.ts";
 import type { ComposeDocument } from "./schema.ts";
 
@@ -17,7 +17,7 @@ type Given<Key extends keyof ComposeDocument> = NonNullable<ComposeDocument[Key]
 export function readWindow(
   reader: Reader,
   window: Given<"window">,
-  practice: Pick<Practice, "overlap" | "margins" | "gap">,
+  practice: Pick<Habits, "overlap" | "margins" | "gap">,
 ): WindowRule {
   switch (window.show) {
     case "overlap":
@@ -43,7 +43,7 @@ export function readWindow(
   }
 }
 
-export function readLift(reader: Reader, lift: Given<"lift">, practice: Pick<Practice, "lift">): LiftRule {
+export function readLift(reader: Reader, lift: Given<"lift">, practice: Pick<Habits, "lift">): LiftRule {
   switch (lift.rule) {
     case "none":
     case "optical":
@@ -65,11 +65,7 @@ function exactRatio(value: number): Ratio {
   return { over: BigInt(`${digits[1]}${decimals}`), under: 10n ** BigInt(decimals.length) };
 }
 
-export function readOuter(
-  reader: Reader,
-  outer: Given<"outer">,
-  practice: Pick<Practice, "outer">,
-): OuterRule {
+export function readOuter(reader: Reader, outer: Given<"outer">, practice: Pick<Habits, "outer">): OuterRule {
   if ("borders" in outer) {
     return {
       kind: "borders",
@@ -128,7 +124,7 @@ const FLATTEST = 0.01;
 export function readMats(
   reader: Reader,
   mats: Given<"mats">,
-  practice: Pick<Practice, "mats">,
+  practice: Pick<Habits, "mats">,
 ): readonly MatRule[] {
   const usual = practice.mats[0];
   return mats.map((mat, index) => {

@@ -9,7 +9,7 @@ import { light, lightNamed, setLight } from "./light.ts";
 import type { KeptShow, KeptWork } from "./state/change.ts";
 import { madeOf } from "./state/made.ts";
 import { held, practice, told, trouble } from "./state/session.ts";
-import { practiceFor } from "../show/index.ts";
+import { habitsFor } from "../show/index.ts";
 
 /** After the drawing-sheet habit; also the page's status region: nothing is announced anywhere else. */
 export function TitleBlock({
@@ -74,7 +74,7 @@ function kept(): string {
 
 function RulerCell({ work }: { readonly work: KeptWork | undefined }) {
   const made = work === undefined ? null : madeOf(work.design, practice.value);
-  const habits = practiceFor(practice.value, practice.value.unit ?? "in");
+  const habits = habitsFor(practice.value, practice.value.unit ?? "in");
   const ruler: Ruler | null =
     made?.ok === true ? made.composition.design.ruler : habits.ok ? habits.value.ruler : null;
   if (ruler === null) return null;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { inch, type Length, mm, readLength } from "../../src/lengths/index.ts";
-import { DEFAULT_PRACTICE } from "../../src/show/index.ts";
+import { DEFAULT_HABITS } from "../../src/show/index.ts";
 import { work } from "./bench.ts";
 
 const cut = (thickness: string, bevel: number) =>
@@ -32,7 +32,7 @@ describe("a bevel (plain geometry)", () => {
   });
 });
 
-const defaultThickness = (unit: "in" | "mm"): Length => DEFAULT_PRACTICE[unit].mats[0]?.thickness ?? mm(0);
+const defaultThickness = (unit: "in" | "mm"): Length => DEFAULT_HABITS[unit].mats[0]?.thickness ?? mm(0);
 
 describe("the thickness of board", () => {
   const POINT = inch(1, 1000);
@@ -72,10 +72,10 @@ describe("the thickness of board", () => {
 
 describe("the cut", () => {
   it("runs about 3/16 in, 4 to 5 mm, past the line at both ends (exhibit-preparation handbook, Mounting artwork or documents)", () => {
-    expect(DEFAULT_PRACTICE.in.overrun).toBe(inch(3, 16));
+    expect(DEFAULT_HABITS.in.overrun).toBe(inch(3, 16));
     for (const unit of ["in", "mm"] as const) {
-      expect(DEFAULT_PRACTICE[unit].overrun).toBeGreaterThanOrEqual(mm(4));
-      expect(DEFAULT_PRACTICE[unit].overrun).toBeLessThanOrEqual(mm(5));
+      expect(DEFAULT_HABITS[unit].overrun).toBeGreaterThanOrEqual(mm(4));
+      expect(DEFAULT_HABITS[unit].overrun).toBeLessThanOrEqual(mm(5));
     }
   });
 });

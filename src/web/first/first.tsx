@@ -8,7 +8,7 @@ import {
   type Ruler,
   type Unit,
 } from "../../lengths/index.ts";
-import { DEFAULT_PRACTICE } from "../../show/index.ts";
+import { DEFAULT_HABITS } from "../../show/index.ts";
 import {
   type BlankName,
   blankWords,
@@ -71,7 +71,7 @@ export function First() {
   const [drafted, setDrafted] = useState<Measures | null>(null);
   const [faults, setFaults] = useState<Readonly<Partial<Record<BlankName, BlankFault>>>>({});
   const [name, setName] = useState("");
-  const ruler: Ruler = DEFAULT_PRACTICE[unit].ruler;
+  const ruler: Ruler = DEFAULT_HABITS[unit].ruler;
 
   const keep = (side: Side, length: Length): boolean => {
     if (length <= 0) {

@@ -1,6 +1,6 @@
 import { type Composition, type OuterRule, SIZE_LISTS } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
-import { DEFAULT_PRACTICE } from "../../show/index.ts";
+import { DEFAULT_HABITS } from "../../show/index.ts";
 import { type BlankName, blankWords, LIST_OPTIONS, OUTER_DIALOG, OUTER_OPTIONS } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { Dialog } from "../blanks/dialog.tsx";
@@ -32,7 +32,7 @@ export function OuterDialog({ work, composition, close }: Props & { readonly clo
       case "size":
         return { kind, ...outer };
       case "smallest":
-        return DEFAULT_PRACTICE[unit].outer;
+        return DEFAULT_HABITS[unit].outer;
       case "borders":
         if (borders === undefined) return design.outer;
         return {

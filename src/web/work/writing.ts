@@ -1,7 +1,7 @@
 import type { Design, LiftRule, MatRule, WindowRule } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
 import { type Length, toGraduation } from "../../lengths/index.ts";
-import { type ComposeDocument, DEFAULT_PRACTICE } from "../../show/index.ts";
+import { type ComposeDocument, DEFAULT_HABITS } from "../../show/index.ts";
 import { Speller } from "./document-of.ts";
 
 /** What a choice writes: the rule under its new name, with figures where the practice has none for it. */
@@ -29,7 +29,7 @@ export function withMats({ mats, ruler }: Design, number: number): readonly MatR
   const kept = mats.slice(0, number);
   const below = kept.at(-1);
   if (below === undefined) return mats;
-  const usual = DEFAULT_PRACTICE[ruler.unit].mats[0]?.reveal ?? below.reveal;
+  const usual = DEFAULT_HABITS[ruler.unit].mats[0]?.reveal ?? below.reveal;
   const reveal = kept.length > 1 ? below.reveal : usual;
   return [...kept, ...Array.from({ length: number - kept.length }, () => ({ ...below, reveal }))];
 }

@@ -2,7 +2,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { signal } from "../state/signal.ts";
 import type { Level } from "../../assembly/index.ts";
 import { printExact } from "../../lengths/index.ts";
-import { practiceFor } from "../../show/index.ts";
+import { habitsFor } from "../../show/index.ts";
 import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
 import { act, whenOpened } from "../later.tsx";
@@ -113,7 +113,7 @@ function HowShown() {
 function addWork(show: KeptShow): void {
   const last = show.works.at(-1);
   const unit = practice.value.unit ?? "in";
-  const habits = practiceFor(practice.value, unit);
+  const habits = habitsFor(practice.value, unit);
   const side = (inches: string, millimetres: string): string => (unit === "in" ? inches : millimetres);
   const print = last?.design.print ?? { width: side("8 1/2 in", "210 mm"), height: side("11 in", "297 mm") };
   const { width, height, image, thickness } = print;
