@@ -1,18 +1,16 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
-import { type Composition, holdStops } from "../assembly/index.ts";
 import { makePacket, type Packet } from "../packet/index.ts";
 import { DEFAULT_STOCK, problemJson, readShow, type ShowFault, stockDocument } from "../show/index.ts";
 import { integerSolver } from "../solver/index.ts";
 import { CLI } from "../words/cli.ts";
-import { sayHoldCheck } from "../words/held.ts";
-import { sayCheck, type Speech } from "../words/index.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
 import { PACKET, type PacketProgress } from "../words/packet.ts";
 import { sayHabits } from "../words/practice.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
 import { readBytes, readDocument, unreadable, Unreadable } from "./input.ts";
+import { packetStops } from "./packet-stops.ts";
 import { readDate, readPaper } from "./printing.ts";
 import { statusOn } from "./status.ts";
 
@@ -73,23 +71,14 @@ export async function runPacket(
       ? [PACKET.stockUsed(DEFAULT_STOCK.sheets.map(({ name }) => name).join(", "))]
       : []),
   ];
-  for (const line of [
-    ...said,
-    ...stopLines(made.value),
-    ...heldLines(made.value),
-    ...problemLines(made.value),
-    ...made.value.leftOut,
-  ]) {
+  const stops = packetStops(made.value);
+  for (const line of [...said, ...stops, ...made.value.leftOut]) {
     process.stderr.write(`${line}\n`);
   }
   for (const line of summary(made.value, options.out)) process.stdout.write(`${line}\n`);
-  const { works, holds, problems } = made.value.prepared;
+  const { works, problems } = made.value.prepared;
   if (works.length === 0 && problems.length > 0) return 2;
-  return problems.length > 0 ||
-    works.some(({ stopped }) => stopped) ||
-    holds.some((plan) => holdStops(plan).length > 0)
-    ? 1
-    : 0;
+  return stops.length > 0 ? 1 : 0;
 }
 
 /** Why nothing of a show could be read. */
@@ -135,31 +124,6 @@ function pictureAt(folder: string, address: string): Uint8Array | undefined {
     throw error;
   }
 }
-
-const stopLines = (packet: Packet): string[] =>
-  packet.prepared.works.flatMap(({ row, work, composition }) =>
-    composition.checks
-      .filter(({ level }) => level === "stop")
-      .map((check) => PACKET.stopped(row, work.title, sayCheck(check, speechOf(packet, composition)))),
-  );
-
-/** Works that can be cut, and that nothing may hold. */
-const heldLines = (packet: Packet): string[] =>
-  packet.prepared.works.flatMap(({ row, work, composition }, index) =>
-    holdStops(packet.prepared.holds[index] ?? null).map((check) =>
-      PACKET.stopped(row, work.title, sayHoldCheck(check, speechOf(packet, composition))),
-    ),
-  );
-
-const speechOf = ({ prepared }: Packet, { design }: Composition): Speech => ({
-  ruler: design.ruler,
-  language: prepared.practice.language,
-});
-
-const problemLines = (packet: Packet): string[] =>
-  packet.prepared.problems.map(({ row, column, found, wanted }) =>
-    CLI.problem(`row ${row}, ${column}`, found, wanted),
-  );
 
 function summary({ prepared, boards, files }: Packet, folder: string): string[] {
   const stopped = prepared.works.filter((work) => work.stopped).length;

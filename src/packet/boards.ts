@@ -1,14 +1,8 @@
 import { type Length, type Ruler, subtract, times, ZERO } from "../lengths/index.ts";
 import type { Size } from "../geometry/index.ts";
-import {
-  type CuttingJob,
-  type CuttingPlan,
-  type PieceWanted,
-  planCutting,
-  type PlanOptions,
-} from "../plans/cutting/index.ts";
+import { type CuttingJob, type PieceWanted, type PlanOptions } from "../plans/cutting/index.ts";
 import type { Glazing, Practice, Stock, StockBoard } from "../show/index.ts";
-import { type Saved, savedBy } from "./saved.ts";
+import { type PlanWithSaved, planWithSaved } from "./saved.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** What a piece of a job is for: a mat of a work, by its place from the lowest up, or another layer of its package. */
@@ -24,14 +18,11 @@ export type PieceUse = {
 export type Material = "board" | Glazing["kind"];
 
 /** One material's job with its plan. `uses` runs beside the job's pieces. */
-export interface PlannedBoard {
+export interface PlannedBoard extends PlanWithSaved {
   readonly board: string;
   readonly material: Material;
   readonly job: CuttingJob;
   readonly uses: readonly PieceUse[];
-  readonly plan: CuttingPlan;
-  /** What offcuts and drop-outs saved; null: the job had neither. */
-  readonly saved: Saved | null;
   /** The stock's own entries, beside the job's sheets. */
   readonly stock: readonly StockBoard[];
   /** What its figures are printed on: the ruler of its works where they share one unit, else the practice's. */
@@ -68,14 +59,12 @@ export function planBoards(
       tight: practice.squaringTrim,
     };
     const uses = entries.map(({ use }) => use);
-    const plan = planCutting(job, options);
     return {
       board,
       material,
       job,
       uses,
-      plan,
-      saved: savedBy(job, plan, options),
+      ...planWithSaved(job, options),
       stock: own,
       ruler: rulerOf(works, uses, practice),
     };

@@ -16,12 +16,30 @@ export type Saved =
 
 const cents = (amount: number): number => Math.round(amount * 100) / 100;
 
-/** Plans the job once more from bought sheets alone; null where it has no offcut and no window to use. */
-export function savedBy(job: CuttingJob, plan: CuttingPlan, options: PlanOptions): Saved | null {
+/** A job's plan, and what it saved against the same job from bought sheets alone; null where it has no offcut and no window to use. */
+export interface PlanWithSaved {
+  readonly plan: CuttingPlan;
+  readonly saved: Saved | null;
+}
+
+/** Of the time, what the plan may take where another is held against it; that one has the rest, all that the plan left over among it. */
+const OWN_SHARE = 0.75;
+
+/** Plans a job, and once more from bought sheets alone where there is something to save by: both within `options.seconds`. */
+export function planWithSaved(job: CuttingJob, options: PlanOptions): PlanWithSaved {
   const bought = job.sheets.filter(({ copies, cost }) => copies === null || cost > 0);
   const windows = job.dropOuts && job.pieces.some(({ window }) => window !== null);
-  if (bought.length === job.sheets.length && !windows) return null;
-  const plain = planCutting({ ...job, sheets: bought, dropOuts: false }, options);
+  if (bought.length === job.sheets.length && !windows)
+    return { plan: planCutting(job, options), saved: null };
+  const { seconds, clock } = options;
+  const began = clock();
+  const plan = planCutting(job, { ...options, seconds: OWN_SHARE * seconds });
+  const left = Math.max(0, seconds - (clock() - began) / 1000);
+  const plain = planCutting({ ...job, sheets: bought, dropOuts: false }, { ...options, seconds: left });
+  return { plan, saved: savedBy(job, plan, plain) };
+}
+
+function savedBy(job: CuttingJob, plan: CuttingPlan, plain: CuttingPlan): Saved {
   if (total(plain.missing) > total(plan.missing)) return { kind: "needed" };
   const atMost = Math.max(0, cents(plain.cost - plan.cost));
   const least = plain.proven ? plain.cost : plain.bound.cost;

@@ -102,7 +102,9 @@ export const PACKET = {
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
   },
   unknownColumns: (names: string): string => `Columns kept as they are and not read: ${names}.`,
-  stopped: (row: number, title: string, text: string): string => `row ${row}, ${title}: STOP. ${text}`,
+  /** `what`: the work, or what it should be made of. */
+  stopped: (row: number | null, what: string, text: string): string =>
+    `${row === null ? "" : `row ${row}, `}${what}: STOP. ${text}`,
   counted: (works: number, stopped: number, bad: number): string =>
     [
       count(works, "work"),

@@ -215,3 +215,37 @@ test("[K4] without a practice a list is measured in what it mostly says, boards 
   expect(outers(metric)).toEqual(["400 mm", "500 mm"]);
   expect(outers(inches)).toEqual(["12 in", "14 in"]);
 });
+
+test("[K11] a board and a rail that no stock gives are told by row, and the run ends with 1", () => {
+  const stock = join(folder(), "stock.json");
+  writeFileSync(
+    stock,
+    JSON.stringify({
+      sheets: [{ name: "16 x 20", width: "16", height: "20" }],
+      lengths: [{ name: "3 ft", length: "18 in" }],
+    }),
+  );
+  const practice = join(folder(), "practice.json");
+  writeFileSync(
+    practice,
+    JSON.stringify({ unit: "in", moulding: { name: "ash, flat", overall: "1 in", rabbet: "1/4 in" } }),
+  );
+  const path = list(
+    "title,sheet width,sheet height,outer width,outer height\nSmall Slip,8,10,11,14\nLong Quay,20,16,30,24\n",
+  );
+  const out = join(folder(), "packet");
+  const ran = margent(["packet", path, "--stock", stock, "--practice", practice, "--out", out, ...DATE]);
+  expect(ran.status).toBe(1);
+  const told = ran.err.split("\n").filter((line) => line.includes("STOP."));
+  expect(told).toEqual([
+    expect.stringMatching(
+      /^row 3, 4-ply white rag: STOP\. Long Quay .*no sheet is large enough; the largest gives/,
+    ),
+    expect.stringMatching(/^row 3, 4-ply white rag: STOP\. Long Quay .*no sheet is large enough/),
+    expect.stringMatching(/^row 3, ash, flat: STOP\. Long Quay.*no length is long enough/),
+    expect.stringMatching(/^row 3, ash, flat: STOP\. Long Quay.*no length is long enough/),
+  ]);
+  const packet = packetIn(out);
+  const pieces = Object.values(packet.cut).flatMap(({ sheets }) => sheets.flatMap((sheet) => sheet.pieces));
+  expect(pieces.length).toBe(2);
+});

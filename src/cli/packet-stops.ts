@@ -1,0 +1,62 @@
+import { type Composition, holdStops } from "../assembly/index.ts";
+import type { Packet } from "../packet/index.ts";
+import { CLI } from "../words/cli.ts";
+import { sayChoppingCheck } from "../words/chopping.ts";
+import { sayCuttingCheck } from "../words/cutting.ts";
+import { sayHoldCheck } from "../words/held.ts";
+import { sayCheck, type Speech } from "../words/index.ts";
+import { PACKET } from "../words/packet.ts";
+
+/** All that stops some work of a packet, a line each: in its mats, in its holding, in the plans of its boards and frames; then what could not be read. */
+export const packetStops = (packet: Packet): string[] => [
+  ...composedLines(packet),
+  ...heldLines(packet),
+  ...boardLines(packet),
+  ...frameLines(packet),
+  ...packet.prepared.problems.map(({ row, column, found, wanted }) =>
+    CLI.problem(`row ${row}, ${column}`, found, wanted),
+  ),
+];
+
+const composedLines = (packet: Packet): string[] =>
+  packet.prepared.works.flatMap(({ row, work, composition }) =>
+    composition.checks
+      .filter(({ level }) => level === "stop")
+      .map((check) => PACKET.stopped(row, work.title, sayCheck(check, speechOf(packet, composition)))),
+  );
+
+/** Works that can be cut, and that nothing may hold. */
+const heldLines = (packet: Packet): string[] =>
+  packet.prepared.works.flatMap(({ row, work, composition }, index) =>
+    holdStops(packet.prepared.holds[index] ?? null).map((check) =>
+      PACKET.stopped(row, work.title, sayHoldCheck(check, speechOf(packet, composition))),
+    ),
+  );
+
+/** Pieces that no sheet gives, by the row of the work that wants them. */
+const boardLines = ({ prepared, boards }: Packet): string[] =>
+  boards.flatMap(({ board, job, plan, uses, ruler }) =>
+    plan.checks.flatMap((check) => {
+      if (check.level !== "stop" || !("piece" in check)) return [];
+      const work = prepared.works[uses[check.piece]?.work ?? -1];
+      return [PACKET.stopped(work?.row ?? null, board, sayCuttingCheck(check, { job, unit: ruler.unit }))];
+    }),
+  );
+
+/** The same for rails. */
+function frameLines({ prepared, frames }: Packet): string[] {
+  if (frames === null) return [];
+  const { job, plan, moulding } = frames;
+  // The kinds of frame are the works that are cut, in their order.
+  const made = prepared.works.filter(({ stopped }) => !stopped);
+  return plan.checks.map((check) => {
+    const work = made[job.rails[check.rail]?.frame?.kind ?? -1];
+    const said = sayChoppingCheck(check, { job, unit: prepared.practice.ruler.unit });
+    return PACKET.stopped(work?.row ?? null, moulding.name, said);
+  });
+}
+
+const speechOf = ({ prepared }: Packet, { design }: Composition): Speech => ({
+  ruler: design.ruler,
+  language: prepared.practice.language,
+});
