@@ -6,7 +6,7 @@ import { Writings } from "./composition-writing.ts";
 import { problemJson, unreadJson } from "./json.ts";
 import { heldJson } from "./held-json.ts";
 import { sureOf } from "./everyday.ts";
-import { readDesign } from "./read-design.ts";
+import { inPractice, readDesign } from "./read-design.ts";
 import { practiceFor } from "./read-practice.ts";
 import { holdWork } from "./read-held.ts";
 import { type ComposeDocument, composeDocument, type PracticeDocument } from "./schema.ts";
@@ -45,7 +45,7 @@ export function composeHeld(
   const { held, print } = valid.value;
   if (held === undefined) return { ok: true, value: { composition, held: null } };
   const habits = practiceFor(practice, design.value.ruler.unit);
-  if (!habits.ok) return habits;
+  if (!habits.ok) return inPractice(habits.problems);
   const plan = holdWork(composition, held, print?.process ?? "", habits.value);
   return plan.ok ? { ok: true, value: { composition, held: plan.value } } : plan;
 }

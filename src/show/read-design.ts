@@ -19,6 +19,7 @@ import {
   ZERO,
 } from "../lengths/index.ts";
 import type { Habits } from "./practice.ts";
+import type { Problem } from "./problem.ts";
 import { Reader } from "./reader.ts";
 import { onRuler, readHabits } from "./read-habits.ts";
 import { readLift, readMats, readOuter, readWindow } from "./read-rules.ts";
@@ -43,6 +44,12 @@ function habitsOf(document: PracticeDocument, unit: Unit): Read<Habits> {
   return reader.problems.length === 0 ? { ok: true, value } : { ok: false, problems: reader.problems };
 }
 
+/** Problems of a practice, where they stand beside those of a work. */
+export const inPractice = (problems: readonly Problem[]): Read<never> => ({
+  ok: false,
+  problems: problems.map((problem) => ({ ...problem, field: `practice.${problem.field}` })),
+});
+
 /**
  * Reads a validated document as a design, in its own unit, with the practice for all it leaves open.
  * Every length that cannot be read becomes a problem with its field; none is guessed.
@@ -50,12 +57,7 @@ function habitsOf(document: PracticeDocument, unit: Unit): Read<Habits> {
 export function readDesign(document: ComposeDocument, practiceDocument: PracticeDocument = {}): Read<Design> {
   const unit = document.unit ?? practiceDocument.unit ?? "in";
   const habits = habitsFor(practiceDocument, unit);
-  if (!habits.ok) {
-    return {
-      ok: false,
-      problems: habits.problems.map((problem) => ({ ...problem, field: `practice.${problem.field}` })),
-    };
-  }
+  if (!habits.ok) return inPractice(habits.problems);
   const reader = new Reader(unit);
   const ruler: Ruler = {
     unit,

@@ -124,7 +124,11 @@ function requireBought(
   { cost, copies }: { readonly cost?: number | undefined; readonly copies?: number | null | undefined },
 ): void {
   if (cost !== undefined && !(cost >= 0 && cost < 1e9))
-    reader.refuse(`${field}.cost`, cost, { kind: "number", above: 0, to: 1e9, what: "count" });
+    reader.refuse(
+      `${field}.cost`,
+      cost,
+      cost > 0 ? { kind: "at-most", most: 1e9 } : { kind: "at-least", least: 0 },
+    );
   if (typeof copies === "number" && !(Number.isInteger(copies) && copies >= 0 && copies <= 1e6))
     reader.refuse(`${field}.copies`, copies, { kind: "number", above: 0, to: 1e6, what: "count" });
 }

@@ -1,4 +1,4 @@
-import { type Length, printExact } from "../lengths/index.ts";
+import { inch, type Length, printExact, printLength, type Ruler } from "../lengths/index.ts";
 import type { ChoppingPlan, PlacedRail, RailSide, SawStop, Stick } from "../plans/index.ts";
 import { type ChoppingSpeech, sayChoppingBound, sayChoppingCheck } from "./chopping.ts";
 
@@ -30,10 +30,16 @@ export function sayChoppingPlan(plan: ChoppingPlan, speech: ChopTextSpeech): str
 
 const cost = (amount: number): string => String(Number(amount.toFixed(4)));
 
+/** The finest mark of a tape in inches; a place between its marks is said as the nearest, with `≈`. */
+const TAPE: Ruler = { unit: "in", graduation: inch(1, 64) };
+
 const sayIn =
   ({ unit }: ChoppingSpeech) =>
-  (length: Length): string =>
-    unit === "tick" ? String(length) : printExact(length, unit);
+  (length: Length): string => {
+    if (unit === "tick") return String(length);
+    const exact = printExact(length, unit);
+    return exact.endsWith(unit) ? exact : printLength(length, TAPE);
+  };
 
 function stopLine({ longPoint, shortPoint, count }: SawStop, speech: ChoppingSpeech): string {
   const say = sayIn(speech);
