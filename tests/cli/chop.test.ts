@@ -33,14 +33,14 @@ test("[CH2] [CH11] status 1 where a rail cannot be made, 2 where nothing could b
 });
 
 test("[CH12] a mitre's kerf lies between the marks: its places are said in inches, with ≈", () => {
-  const job = {
+  const sawn = {
     unit: "in",
     lengths: [{ name: "8 ft", length: 96, cost: 10 }],
     rails: [{ name: "A", length: 20, n: 3 }],
     saw: "1/8",
     waste: "1/2",
   };
-  const { out } = margent(["chop"], JSON.stringify(job));
+  const { out } = margent(["chop"], JSON.stringify(sawn));
   // 20 1/2 in and a kerf of 1/8 in × √2, 0.1768 in: 20.6768 in.
   expect(out).toContain("from ≈ 20 43/64 in");
   expect(out).not.toContain("mm");
