@@ -127,9 +127,12 @@ function pictureAt(folder: string, address: string): Uint8Array | undefined {
 
 function summary({ prepared, boards, files }: Packet, folder: string): string[] {
   const stopped = prepared.works.filter((work) => work.stopped).length;
+  // A work whose light or holding alone could not be read is in the packet all the same.
+  const taken = new Set(prepared.works.map(({ row }) => row));
+  const leftOut = new Set(prepared.problems.map(({ row }) => row).filter((row) => !taken.has(row)));
   const currency = prepared.stock.currency ?? "";
   return [
-    PACKET.counted(prepared.works.length, stopped, new Set(prepared.problems.map(({ row }) => row)).size),
+    PACKET.counted(prepared.works.length, stopped, leftOut.size),
     ...boards.map(({ board, plan }) =>
       PACKET.cost(
         board,

@@ -75,7 +75,8 @@ class LightReader extends Reader {
   lit(field: string, { from, to, lux, hours, days }: WrittenLit): LitDays {
     const first = this.day(`${field}.from`, from);
     const last = this.day(`${field}.to`, to);
-    if (last < first) this.refuse(`${field}.to`, to, { kind: "date", after: from });
+    if (dayOf(from) !== null && dayOf(to) !== null && last < first)
+      this.refuse(`${field}.to`, to, { kind: "date", after: from });
     return {
       first,
       last,

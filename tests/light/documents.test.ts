@@ -49,6 +49,13 @@ describe("light in a show's document", () => {
     ]);
   });
 
+  it("[LT8] a day that no calendar has is told once", () => {
+    const read = readShowLight({ ...ROOM, to: "2027-02-30" }, null);
+    expect(read.ok ? [] : read.problems.map(problemJson)).toEqual([
+      { field: "light.to", found: "2027-02-30", wanted: "a date as year, month, day, such as 2026-12-14" },
+    ]);
+  });
+
   it("[LT8] a show without its own first day hangs from its date", () => {
     const read = readShowLight({ ...ROOM, from: undefined }, "2026-12-20");
     expect(read.ok && isoOf(read.value.hanging.first)).toBe("2026-12-20");

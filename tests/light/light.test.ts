@@ -132,6 +132,15 @@ describe("light", () => {
     ]);
   });
 
+  it("[LT4] five foot-candles keep a limit of 50 lx, six do not", () => {
+    const bright = (candles: number): boolean => {
+      const hanging = { first: 0, last: 9, lux: candles / 0.3048 ** 2, hoursPerDay: 1, daysPerWeek: 7 };
+      const job = { sensitivity: "high", hanging, before: [], ultraviolet: null } as const;
+      return planLight({ ...job, guidance: "cie-157" }).checks.some(({ code }) => code === "light-bright");
+    };
+    expect([bright(5), bright(6)]).toEqual([false, true]);
+  });
+
   it("[LT6] an unknown class gets a note and no budget; a process gives its class only where a source names it", () => {
     const hanging = { first: 0, last: 9, lux: 5000, hoursPerDay: 10, daysPerWeek: 7 };
     const plan = planLight({

@@ -2,6 +2,7 @@ import {
   type GuidanceName,
   LIGHT_GUIDANCE,
   type LightGuidance,
+  LUX_PER_FOOT_CANDLE,
   MOST_ULTRAVIOLET,
   type Sensitivity,
 } from "./guidance.ts";
@@ -92,6 +93,9 @@ export const doseOf = (lux: number, hours: number): number => lux * hours;
 /** For how many hours a dose lasts at `lux`; without end where it is dark. */
 export const hoursOf = (dose: number, lux: number): number => dose / lux;
 
+/** 50 lx and 5 foot-candles are one limit in museums' own tables (recommended light levels, Texas), though the one is 53.8 of the other. */
+const SAME_LIGHT = LUX_PER_FOOT_CANDLE / 10;
+
 const daily = ({ lux, hoursPerDay, daysPerWeek }: LitDays): number =>
   doseOf(lux, hoursPerDay * daysPerWeek) / 7;
 
@@ -120,7 +124,7 @@ export function planLight(job: LightJob): LightPlan {
   const { fullestYear, until } = follow(lit, hanging, budget);
   const checks: LightCheck[] = [];
   if (sensitivity === null) checks.push({ code: "light-class", level: "note" });
-  if (brightest !== null && hanging.lux > brightest && daysOf(hanging) > 0)
+  if (brightest !== null && hanging.lux > brightest * SAME_LIGHT && daysOf(hanging) > 0)
     checks.push({ code: "light-bright", level: "warn", lux: hanging.lux, brightest, by });
   if (budget !== null && until !== null) {
     const fits = luxThatFits(job, budget);
