@@ -9,7 +9,7 @@ import type {
   Way,
 } from "../assembly/index.ts";
 import type { Size } from "../geometry/index.ts";
-import type { Length } from "../lengths/index.ts";
+import type { Length, Ruler } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { wholeWords } from "./figures.ts";
 import { sayHoldCheck, sayMaterial, saySource, sayWhy, wayName } from "./held.ts";
@@ -247,6 +247,10 @@ export function hingeNote({ kind, bare: free }: HeldHinges, { ruler }: Speech): 
 
 /** A scale as it stands under a drawing. */
 export const atScale = (over: number): string => `1${NBSP}:${NBSP}${over}`;
+
+/** Places along one edge, with one unit. */
+export const placesLine = (places: readonly Length[], ruler: Ruler): Phrase =>
+  flat([places.map((place, index) => [index === 0 ? "" : ", ", bare(place, ruler)]), `${NBSP}${ruler.unit}`]);
 
 /** A deep sink takes fewer layers of fluted board. */
 export const fluteWords = (layers: number): string =>

@@ -5,7 +5,7 @@ import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { inch, mm } from "../../src/lengths/index.ts";
 import { mountingSheet, type MountingSheetJob, type Page, type PaperSize } from "../../src/papers/index.ts";
 import type { ComposeDocument } from "../../src/show/index.ts";
-import { flat, plainText } from "../../src/words/index.ts";
+import { bare, flat, plainText } from "../../src/words/index.ts";
 import { holdCaution, MOUNTING_SHEET } from "../../src/words/mounting-sheet.ts";
 import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
 import { jobOf, LONG_TITLE } from "./jobs.ts";
@@ -198,6 +198,22 @@ describe("the mounting and closing sheet", () => {
       "or 16 of B-flute board (about 3 mm, from memory)",
     );
     expect(said(pagesOf("V-hinges on a riser"))).toContain("Spacers all round, 5/16 in high at least");
+  });
+
+  test("[HO17] every hinge's place is printed, over it or in a list, however many there are", () => {
+    for (const wide of [7, 15, 22, 30, 41, 60, 90])
+      for (const size of ["a4", "letter"] as const) {
+        const job = jobOf(printed(wide, 22, 2, { holding: "hinges" }), { grammage: 298 });
+        const pages = mountingSheet(job, size, typeface);
+        expectClean(pages, size);
+        const texts = pages.flatMap((page) => textsOf(page));
+        const drawing = texts.slice(texts.indexOf("HEAD"), texts.indexOf("T-hinges")).join(", ");
+        const { ruler } = job.composition.design;
+        for (const place of job.plan.hinges.at)
+          expect(` ${drawing}`, `${wide} in on ${size}`).toMatch(
+            new RegExp(`[ ,]${plainText(bare(place, ruler))}(,| in)`),
+          );
+      }
   });
 
   test("[HO18] cautions stand where the hand needs them, before the act", () => {

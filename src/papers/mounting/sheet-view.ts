@@ -3,13 +3,13 @@ import type { RealPoint } from "../../geometry/index.ts";
 import { add, fromReal, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { isHinge } from "../../assembly/index.ts";
 import { bare, NBSP, type Phrase } from "../../words/index.ts";
-import { atScale, MOUNTING_SHEET } from "../../words/mounting-sheet.ts";
+import { atScale, MOUNTING_SHEET, placesLine } from "../../words/mounting-sheet.ts";
 import { type Block, block, cornersOf, placed } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { drawn, fittingScale } from "../scale.ts";
 import { headArrow } from "../tags.ts";
-import { textAt, widthOf } from "../text.ts";
+import { paragraph, textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { MountingDesk } from "./desk.ts";
 
@@ -41,22 +41,31 @@ function hingedBack(desk: MountingDesk, width: Length, high: Length): Block {
   const sheet = composition.design.print?.sheet ?? { width: ZERO, height: ZERO };
   const { hinges } = plan;
   const top = add(ABOVE, PLACES);
-  const over = fittingScale(
-    sheet.width,
-    sheet.height,
-    subtract(width, mm(10)),
-    subtract(high, sum([top, mm(8), BELOW])),
-  );
+  const { ruler } = desk.speech;
+  const figures = hinges.at.map((place): Phrase => bare(place, ruler));
+  const list = paragraph(desk, placesLine(hinges.at, ruler), PLACE, width);
+  const fitted = (below: Length): number =>
+    fittingScale(
+      sheet.width,
+      sheet.height,
+      subtract(width, mm(10)),
+      subtract(high, sum([top, mm(8), BELOW, below])),
+    );
+  // Over the hinges where they keep clear of each other, else listed under the drawing.
+  const over = fitsBetween(desk, figures, hinges.at, fitted(ZERO))
+    ? fitted(ZERO)
+    : fitted(add(list.height, mm(2)));
+  const listed = !fitsBetween(desk, figures, hinges.at, over);
   const [wide, tall] = [drawn(sheet.width, over), drawn(sheet.height, over)];
   const left = part(subtract(width, wide), 0.5);
   const sheetTop = add(top, mm(7));
   const arrow = headArrow(desk, mm(4.6));
   const at = (place: Length): Length => add(left, drawn(place, over));
-  const figures = hinges.at.map((place): Phrase => bare(place, desk.speech.ruler));
   const last = figures.length - 1;
-  const unit = `${NBSP}${desk.speech.ruler.unit}`;
+  const unit = `${NBSP}${ruler.unit}`;
   const tabHigh = drawn(hinges.pasted, over);
-  return block(width, sum([sheetTop, tall, BELOW]), [
+  const foot = sum([sheetTop, tall, BELOW]);
+  return block(width, listed ? sum([foot, mm(1), list.height]) : foot, [
     ...title(MOUNTING_SHEET.backOfSheet, MOUNTING_SHEET.headAway, width),
     textAt(ZERO, mm(8), atScale(over), TYPE.caption),
     ...placed(arrow, part(subtract(width, arrow.width), 0.5), mm(5.4)),
@@ -84,8 +93,9 @@ function hingedBack(desk: MountingDesk, width: Length, high: Length): Block {
           line: "edge",
         },
         { kind: "line", from: { x, y: subtract(sheetTop, mm(3)) }, to: { x, y: sheetTop }, line: "centre" },
-        ...(fitsBetween(desk, figures, hinges.at, over)
-          ? [
+        ...(listed
+          ? []
+          : [
               textAt(
                 x,
                 subtract(sheetTop, mm(5)),
@@ -93,11 +103,11 @@ function hingedBack(desk: MountingDesk, width: Length, high: Length): Block {
                 PLACE,
                 "middle",
               ),
-            ]
-          : []),
+            ]),
       ];
     }),
     textAt(part(width, 0.5), sum([sheetTop, tall, mm(4)]), MOUNTING_SHEET.middles, TYPE.caption, "middle"),
+    ...(listed ? placed(list, ZERO, add(foot, mm(1))) : []),
   ]);
 }
 
