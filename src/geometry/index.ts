@@ -10,7 +10,7 @@ export {
   largestUprightRectangleWithin,
 } from "./largest/index.ts";
 export { extentOf, placeOf, smallestUprightRectangle } from "./polygon.ts";
-export { cornerInSheetAxes, reach } from "./sheet.ts";
+export { CORNERS, cornerInSheetAxes, reach } from "./sheet.ts";
 export { outlineFault } from "./simple.ts";
 export { simplified } from "./simplify.ts";
 export { turned } from "./turning.ts";

@@ -10,6 +10,9 @@ interface Direction {
   readonly dy: number;
 }
 
+/** In reading order, as they are listed wherever each is told. */
+export const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
+
 /** One edge of the sheet, with the way out of the paper, one tick long. */
 interface PaperEdge {
   readonly from: RealPoint;

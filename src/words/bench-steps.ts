@@ -4,7 +4,7 @@ import type { Size } from "../geometry/index.ts";
 import { larger, type Length, type Ruler, ZERO } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { andList, wholeWords } from "./figures.ts";
-import { sayWhy, wayName } from "./held.ts";
+import { holdingName, sayWhy, wayName } from "./held.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -126,7 +126,7 @@ export function insteadOf(asked: Holding, why: Why, way: Way, speech: Speech): P
     case "strip":
       return runs`Edge strips would hold ${withUnit(larger(why.hold, ZERO), ruler, "down")}, and need ${withUnit(why.least, ruler, "up")}. ${use}`;
     default:
-      return `No ${asked === "pockets" ? wayName("pockets") : asked === "strips" ? wayName("strips") : "hinges"}: ${sayWhy(why, speech)}. ${use}`;
+      return `No ${holdingName(asked)}: ${sayWhy(why, speech)}. ${use}`;
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Check } from "../assembly/index.ts";
 import type { Side } from "../geometry/index.ts";
 import { exactFigure, type Figure, figureOf, figureText, type Length, type Ruler } from "../lengths/index.ts";
+import { sentence } from "./runs.ts";
 import type { Language } from "./vocabulary.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -20,9 +21,9 @@ const AT_HAND: Readonly<Record<Side, string>> = {
   foot: "next to you on the back",
 };
 
-const named = (side: Side): string =>
+/** A side as the front has it, in a sentence. */
+export const sideName = (side: Side): string =>
   side === "head" || side === "foot" ? `the ${side}` : `the front's ${side}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const ofSheet = (sheet: string | null): string => (sheet === null ? "" : ` (sheet ${sheet})`);
 
 /** A check as one or two sentences: the side, the figure and a way out. One case for every code, so that a missing sentence does not compile. */
@@ -39,13 +40,13 @@ export function sayCheck(check: Check, { ruler, language, set = figureText }: Sp
 
   switch (check.code) {
     case "paper-ends":
-      return `${capital(named(check.side))}${ofSheet(check.sheet)}, ${AT_HAND[check.side]}: the paper ends ${least(check.by)} before the window. Do not cut. Show less there${carrierWay(check.carrier)}.`;
+      return `${sentence(sideName(check.side))}${ofSheet(check.sheet)}, ${AT_HAND[check.side]}: the paper ends ${least(check.by)} before the window. Do not cut. Show less there${carrierWay(check.carrier)}.`;
     case "hold-short":
-      return `${capital(named(check.side))}${ofSheet(check.sheet)}, ${AT_HAND[check.side]}: the paper reaches under by ${most(check.cover)} and must reach ${least(check.hold)}. It is short by ${least((check.hold - check.cover) as Length)}. Show less there${carrierWay(check.carrier)}.`;
+      return `${sentence(sideName(check.side))}${ofSheet(check.sheet)}, ${AT_HAND[check.side]}: the paper reaches under by ${most(check.cover)} and must reach ${least(check.hold)}. It is short by ${least((check.hold - check.cover) as Length)}. Show less there${carrierWay(check.carrier)}.`;
     case "border-negative":
-      return `${capital(named(check.side))}: the window passes the edge of the board by ${least((0 - check.border) as Length)}. Take a larger board or a smaller window.`;
+      return `${sentence(sideName(check.side))}: the window passes the edge of the board by ${least((0 - check.border) as Length)}. Take a larger board or a smaller window.`;
     case "border-small":
-      return `${capital(named(check.side))}: the border is ${most(check.border)}, narrower than your least of ${least(check.least)}. Take a larger board, or narrow the lift.`;
+      return `${sentence(sideName(check.side))}: the border is ${most(check.border)}, narrower than your least of ${least(check.least)}. Take a larger board, or narrow the lift.`;
     case "border-uneven":
       return `What is left does not halve on this ruler: the front's left is ${exact(check.left)}, the front's right ${exact(check.right)}. The wider one lies at your left hand on the back.`;
     case "window-gone":
@@ -57,7 +58,7 @@ export function sayCheck(check: Check, { ruler, language, set = figureText }: Sp
     case "no-size":
       return `No listed size is large enough: it takes at least ${least(check.width)} × ${least(check.height)}. Type a size, or narrow the borders.`;
     case "sheet-past-board":
-      return `${capital(named(check.side))}${ofSheet(check.sheet)}: the sheet is larger than the package by ${least(check.by)}. Take a larger board; a print is not trimmed to fit.`;
+      return `${sentence(sideName(check.side))}${ofSheet(check.sheet)}: the sheet is larger than the package by ${least(check.by)}. Take a larger board; a print is not trimmed to fit.`;
     case "sheet-turned":
       return `The image lies skew: turn the sheet ${degrees(check.angle, word.anticlockwise)} on the mount, and the image hangs level.`;
     case "image-skew":

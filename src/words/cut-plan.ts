@@ -1,7 +1,18 @@
 import type { Size } from "../geometry/index.ts";
 import type { Length, Ruler } from "../lengths/index.ts";
 import { andList, wholeWords } from "./figures.ts";
-import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, weighted, withUnit } from "./runs.ts";
+import {
+  bare,
+  flat,
+  NBSP,
+  type Phrase,
+  runs,
+  sentence,
+  sizeRuns,
+  strong,
+  weighted,
+  withUnit,
+} from "./runs.ts";
 
 /** Words that stand on every cut plan. */
 export const CUT_PLAN = {
@@ -44,16 +55,16 @@ export const CUT_PLAN = {
   outsTells: "windows that fall out",
   small: "Sizes that the drawing has no room for",
   missingTells: "not in this plan",
-  notInPlan: (board: string): string => `${board === "" ? "Board" : capital(board)}: not in this plan`,
+  notInPlan: (board: string): string => `${board === "" ? "Board" : sentence(board)}: not in this plan`,
   notInPlanLine: "These blanks cannot be cut from the sheets that there are. The rest is planned.",
   moreMissing: (count: number): string => `And ${count} more.`,
 } as const;
 
 export const sheetTitle = (board: string, number: number, of: number): string =>
-  `${board === "" ? "Board" : capital(board)}: sheet ${number} of ${of}`;
+  `${board === "" ? "Board" : sentence(board)}: sheet ${number} of ${of}`;
 
 export const outsTitle = (board: string): string =>
-  `${board === "" ? "Board" : capital(board)}: windows that fall out`;
+  `${board === "" ? "Board" : sentence(board)}: windows that fall out`;
 
 /** "Eight blanks: six from the sheet, two from windows that fall out. No plan costs less." */
 export function sheetLine(fromSheet: number, fromOuts: number, proven: boolean): string {
@@ -62,11 +73,11 @@ export function sheetLine(fromSheet: number, fromOuts: number, proven: boolean):
     fromOuts === 0
       ? ""
       : `: ${wholeWords(fromSheet)} from the sheet, ${wholeWords(fromOuts)} from ${fromOuts === 1 ? "a window that falls" : "windows that fall"} out`;
-  return `${capital(wholeWords(all))} blank${all === 1 ? "" : "s"}${how}.${proven ? " No plan for the whole list costs less." : ""}`;
+  return `${sentence(wholeWords(all))} blank${all === 1 ? "" : "s"}${how}.${proven ? " No plan for the whole list costs less." : ""}`;
 }
 
 export const outsLine = (blanks: number): string =>
-  `${capital(wholeWords(blanks))} blank${blanks === 1 ? "" : "s"}, each from an OUT. Cut them when their windows are cut.`;
+  `${sentence(wholeWords(blanks))} blank${blanks === 1 ? "" : "s"}, each from an OUT. Cut them when their windows are cut.`;
 
 /** What the sheet is: a bought one by its nominal size, an offcut by its name. */
 export const sheetFact = (size: Size, nominal: boolean, ruler: Ruler): Phrase =>
@@ -161,7 +172,5 @@ export const outOfTitle = (host: number, name: string): Phrase =>
 
 export const needsLine = (size: Size, ruler: Ruler): Phrase =>
   runs`It must square up to ${sizeRuns(size, ruler, "up")} at least; if less, cut from board.`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const atScale = (over: number): string => `1${NBSP}:${NBSP}${over}`;

@@ -1,7 +1,17 @@
-import type { HoldCheck, HoldPlan, Known, MaterialTopic, Refused, Way, Why } from "../assembly/index.ts";
-import type { Corner, Side } from "../geometry/index.ts";
+import type {
+  HoldCheck,
+  Holding,
+  HoldPlan,
+  Known,
+  MaterialTopic,
+  Refused,
+  Way,
+  Why,
+} from "../assembly/index.ts";
+import type { Corner } from "../geometry/index.ts";
 import { figureOf, figureText, type Length } from "../lengths/index.ts";
-import type { Speech } from "./checks.ts";
+import { sideName, type Speech } from "./checks.ts";
+import { sentence } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 const WAYS: Readonly<Record<Way, string>> = {
@@ -13,16 +23,15 @@ const WAYS: Readonly<Record<Way, string>> = {
 };
 export const wayName = (way: Way): string => WAYS[way];
 
+/** What was asked for, of whatever kind its hinges are. */
+export const holdingName = (holding: Holding): string => (holding === "hinges" ? "hinges" : WAYS[holding]);
+
 const CORNERS: Readonly<Record<Corner, string>> = {
   topLeft: "the top left corner",
   topRight: "the top right corner",
   bottomLeft: "the bottom left corner",
   bottomRight: "the bottom right corner",
 };
-const sideName = (side: Side): string =>
-  side === "head" || side === "foot" ? `the ${side}` : `the front's ${side}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Why a way does not serve: the side and the figure. */
 export function sayWhy(why: Why, { ruler, set = figureText }: Speech): string {
   const most = (length: Length): string => set(figureOf(length, ruler, "down"));
@@ -68,21 +77,21 @@ export function sayHoldCheck(check: HoldCheck, speech: Speech): string {
     case "no-holding":
       return `Nothing that is allowed holds it: ${check.refused.map((one) => sayRefused(one, speech)).join("; ")}. Show less of the sheet, so that pockets or strips have paper to hold, or lift a never.`;
     case "holding-changed":
-      return `${check.asked === "hinges" ? "Hinges" : capital(WAYS[check.asked])} do not serve: ${sayWhy(check.why, speech)}. Held with ${WAYS[check.way]} instead.`;
+      return `${sentence(holdingName(check.asked))} do not serve: ${sayWhy(check.why, speech)}. Held with ${WAYS[check.way]} instead.`;
     case "cover-moves":
-      return `${capital(sideName(check.side))}: the paper reaches under by ${most(check.cover)} and may draw back by ${least(check.needs)}. Cover more there, or narrow the range of humidity.`;
+      return `${sentence(sideName(check.side))}: the paper reaches under by ${most(check.cover)} and may draw back by ${least(check.needs)}. Cover more there, or narrow the range of humidity.`;
     case "play-widened":
       return `The paper moves more than a play of ${most(check.asked)} takes: ${least(check.play)} is left across each corner.`;
     case "sink-tight":
       return `Round it is ${most(check.room)} of room and the paper may move by ${least(check.needs)}. Narrow the range of humidity, or hold it from one edge.`;
     case "sink-wall":
-      return `${capital(sideName(check.side))}: the sink's wall is ${most(check.wall)} wide and needs ${least(check.least)}. Take a larger board.`;
+      return `${sentence(sideName(check.side))}: the sink's wall is ${most(check.wall)} wide and needs ${least(check.least)}. Take a larger board.`;
     case "float-tight":
       return `Round the sheet is ${most(check.gap)} and the paper may grow by ${least(check.needs)} to a side. Widen the gap.`;
     case "riser-gone":
       return `Nothing is left of the riser's ${check.direction}. Make its inset smaller.`;
     case "buffer":
-      return `${capital(check.process)} ${ADVICE[check.advice]}, and this board is buffered. Take an unbuffered board that has passed the photographic activity test.`;
+      return `${sentence(check.process)} ${ADVICE[check.advice]}, and this board is buffered. Take an unbuffered board that has passed the photographic activity test.`;
     case "buffer-never":
       return "A buffered board must never touch it, and this board is buffered. Take an unbuffered one.";
     case "board-unknown":

@@ -8,11 +8,11 @@ import type {
   Never,
   Way,
 } from "../assembly/index.ts";
-import type { Size } from "../geometry/index.ts";
+import type { Side, Size } from "../geometry/index.ts";
 import type { Length, Ruler } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { wholeWords } from "./figures.ts";
-import { sayHoldCheck, sayMaterial, saySource, sayWhy, wayName } from "./held.ts";
+import { holdingName, sayHoldCheck, sayMaterial, saySource, sayWhy, wayName } from "./held.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
@@ -48,10 +48,10 @@ export const MOUNTING_SHEET = {
   trueSize: "true size",
   strip: "strip",
   reach: "over",
-  from: "from corner",
-  long: "long",
   ruler: "ruler",
   object: "sheet",
+  sinkInSection: "Sink, in section",
+  riserInSection: "Riser, in section",
   oddLayers: "1st layer, 3rd …",
   evenLayers: "2nd layer, 4th …",
   free: "Hands clean and dry. Nothing wet near it but paste.",
@@ -91,10 +91,8 @@ export const neverWords = (never: readonly Never[]): Phrase => [
 export function holdCaution(check: HoldCheck, speech: Speech): Phrase {
   const { ruler } = speech;
   switch (check.code) {
-    case "holding-changed": {
-      const asked = check.asked === "hinges" ? "hinges" : wayName(check.asked);
-      return `No ${asked}: ${sayWhy(check.why, speech)}. Use ${wayName(check.way)}.`;
-    }
+    case "holding-changed":
+      return `No ${holdingName(check.asked)}: ${sayWhy(check.why, speech)}. Use ${wayName(check.way)}.`;
     case "board-unknown":
       return "Ask the board’s maker: it must have no buffer here.";
     case "buffer":
@@ -245,9 +243,6 @@ export function hingeNote({ kind, bare: free }: HeldHinges, { ruler }: Speech): 
   }
 }
 
-/** A scale as it stands under a drawing. */
-export const atScale = (over: number): string => `1${NBSP}:${NBSP}${over}`;
-
 /** Places along one edge, with one unit. */
 export const placesLine = (places: readonly Length[], ruler: Ruler): Phrase =>
   flat([places.map((place, index) => [index === 0 ? "" : ", ", bare(place, ruler)]), `${NBSP}${ruler.unit}`]);
@@ -258,3 +253,37 @@ export const fluteWords = (layers: number): string =>
 
 export const wallPiece = (count: string, length: Length, width: Length, { ruler }: Speech): Phrase =>
   runs`${count} ${bare(length, ruler)}${NBSP}×${NBSP}${withUnit(width, ruler)}`;
+
+/** How much room a sink leaves. */
+export const roomRound = (room: Length, ruler: Ruler): Phrase => [
+  withUnit(room, ruler),
+  " of room round the sheet",
+];
+
+/** A sink's layers, each on a ruler that marks a board's thickness, and of what they are. */
+export const layersLine = (layers: number, layer: Length, ruler: Ruler, board: string): Phrase => [
+  `${layers} × `,
+  withUnit(layer, ruler),
+  board === "" ? "" : ` of ${board}`,
+];
+
+export const riserSize = (riser: Size, height: Length, ruler: Ruler): Phrase => [
+  "Riser ",
+  sizeRuns(riser, ruler, "down"),
+  ", ",
+  withUnit(height, ruler),
+  " high",
+];
+
+export const spacerSize = (spacer: Length, ruler: Ruler): Phrase => [
+  "Spacers ",
+  withUnit(spacer, ruler, "up"),
+  " high at least: riser, sheet, and the room before it",
+];
+
+/** A strip's two rows: over the sheet and off its fold, then along the edge. */
+export const stripOver = (side: Side, reach: Length, gap: Length, ruler: Ruler): Phrase =>
+  runs`${sentence(side)}: over ${withUnit(reach, ruler, "down")}, fold ${withUnit(gap, ruler, "up")} off.`;
+
+export const stripAlong = (length: Length, from: Length, ruler: Ruler): Phrase =>
+  runs`${withUnit(length, ruler, "down")} long, ${bare(from, ruler)} from corner.`;

@@ -1,7 +1,7 @@
 import type { Size } from "../geometry/index.ts";
 import { type Length, printLength, type Ruler } from "../lengths/index.ts";
 import { wholeWords } from "./figures.ts";
-import { NBSP, type Phrase, runs, sizeRuns, withUnit } from "./runs.ts";
+import { NBSP, type Phrase, runs, sentence, sizeRuns, withUnit } from "./runs.ts";
 
 /** Words of the shopping list. */
 export const SHOPPING = {
@@ -42,7 +42,7 @@ export const SHOPPING = {
 } as const;
 
 export const shoppingTitle = (works: number): string =>
-  `${capital(wholeWords(works))} work${works === 1 ? "" : "s"}: what to buy`;
+  `${sentence(wholeWords(works))} work${works === 1 ? "" : "s"}: what to buy`;
 
 export const shoppingLine = (priced: boolean, fromRack: boolean): string =>
   `${fromRack ? "What the rack already holds is taken off. " : ""}${priced ? "Prices are yours." : "No prices are known: ask in the shop."}`;
@@ -93,7 +93,7 @@ export function savedLine(
   return `${name}: offcuts and windows that fall out saved ${sum}${sheets === 0 ? "" : ` (${fewer})`}.`;
 }
 
-export const boardWhat = (board: string): string => (board === "" ? "Board" : capital(board));
+export const boardWhat = (board: string): string => (board === "" ? "Board" : sentence(board));
 
 /** The size to ask for, and what it must measure so that the plan holds. */
 export const askFor = (size: Size, needs: Size, ruler: Ruler): Phrase =>
@@ -112,5 +112,3 @@ export const money = (value: number): string => value.toFixed(2);
 export const timesEach = (count: number, each: number): string => `${count}${NBSP}×${NBSP}${money(each)}`;
 
 export const plainLength = (length: Length, ruler: Ruler): string => printLength(length, ruler, "up");
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

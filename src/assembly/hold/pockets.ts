@@ -1,4 +1,4 @@
-import type { Corner, Side, Sides } from "../../geometry/index.ts";
+import { type Corner, CORNERS, type Side, type Sides } from "../../geometry/index.ts";
 import {
   larger,
   type Length,
@@ -13,8 +13,6 @@ import type { PlacedPrint } from "../composition.ts";
 import type { Design } from "../design.ts";
 import { HOLD_FIGURES } from "./facts.ts";
 import { cornerMovesBy, type Movement } from "./movement.ts";
-
-export const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 
 export interface HeldPocket {
   readonly corner: Corner;

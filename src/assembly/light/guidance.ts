@@ -1,5 +1,6 @@
 /** How much light a work stands, as the classes of museum lighting have it. */
-export type Sensitivity = "high" | "medium" | "low" | "none";
+export const SENSITIVITIES = ["high", "medium", "low", "none"] as const;
+export type Sensitivity = (typeof SENSITIVITIES)[number];
 
 /** What one class may bear: the brightest light at any time, and the dose of a year. Null: no limit is given. */
 export interface LightBudget {

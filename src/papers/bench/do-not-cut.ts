@@ -13,8 +13,9 @@ import {
 } from "../../words/bench-sheet.ts";
 import { cautionWords } from "../../words/cautions.ts";
 import { bare, flat, NBSP, weighted } from "../../words/index.ts";
-import { type Block, block, cornersOf, gap, placed, rule, stack } from "../block.ts";
+import { type Block, block, gap, placed, rule, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
+import { furtherReason, stopPanel } from "../stop-panel.ts";
 import { flow } from "../table.ts";
 import { handTag } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
@@ -23,7 +24,6 @@ import type { BenchDesk } from "./desk.ts";
 import { failure } from "./failure.ts";
 import { type Reason, reasonsOf, shortBy, sideOf } from "./stop-reasons.ts";
 
-const PANEL_HEIGHT = mm(15);
 const FIGURE_COLUMN = mm(34);
 const FIGURE: TextStyle = { size: points(34), weight: "bold", leading: points(34) };
 const TEXT: TextStyle = { ...TYPE.step, leading: points(17) };
@@ -39,11 +39,11 @@ export function doNotCut(desk: BenchDesk, width: Length, first: Length, next: Le
   const named = [...new Set(reasons.map(({ code }) => stopReason(code, desk.speech)))];
   const top = stack([
     gap(mm(3)),
-    panel(named[0] ?? "", width),
-    ...named.slice(1).map((reason) => otherReason(reason, width)),
+    stopPanel(BENCH_SHEET.doNotCut, named[0] ?? "", width),
+    ...named.slice(1).map((reason) => furtherReason(reason, width)),
     gap(mm(2)),
   ]);
-  const again = stack([gap(mm(3)), panel(named[0] ?? "", width), gap(mm(2))]);
+  const again = stack([gap(mm(3)), stopPanel(BENCH_SHEET.doNotCut, named[0] ?? "", width), gap(mm(2))]);
   const pages = flow(
     [
       { block: top, withNext: true },
@@ -70,52 +70,6 @@ export function doNotCut(desk: BenchDesk, width: Length, first: Length, next: Le
       : stack([page, rule(width, "rule"), failure(desk, reasons, width, left)]);
   });
 }
-
-function panel(reason: string, width: Length): Block {
-  const base = add(part(PANEL_HEIGHT, 0.5), mm(3.1));
-  return block(width, PANEL_HEIGHT, [
-    {
-      kind: "area",
-      points: cornersOf({ left: ZERO, top: ZERO, width, height: PANEL_HEIGHT }),
-      fill: "ink",
-      line: null,
-    },
-    textAt(
-      mm(4.5),
-      base,
-      BENCH_SHEET.doNotCut,
-      { size: points(27), weight: "black", leading: points(27) },
-      "start",
-      { onInk: true },
-    ),
-    textAt(
-      subtract(width, mm(4.5)),
-      subtract(base, mm(0.6)),
-      reason,
-      { size: points(14), weight: "semibold", leading: points(15) },
-      "end",
-      { onInk: true },
-    ),
-  ]);
-}
-
-const otherReason = (reason: string, width: Length): Block =>
-  block(width, mm(8), [
-    {
-      kind: "area",
-      points: cornersOf({ left: ZERO, top: ZERO, width, height: mm(8) }),
-      fill: "ink",
-      line: null,
-    },
-    textAt(
-      subtract(width, mm(4.5)),
-      mm(5.2),
-      reason,
-      { size: points(14), weight: "semibold", leading: points(15) },
-      "end",
-      { onInk: true },
-    ),
-  ]);
 
 function reasonRow(desk: BenchDesk, { check, code, sheets }: Reason, width: Length): Block {
   const { ruler } = desk.speech;

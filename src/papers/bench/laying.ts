@@ -1,6 +1,6 @@
 import type { PlacedPrint } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
-import type { Corner, Side, Sides } from "../../geometry/index.ts";
+import { CORNERS, type RealPoint, type Side, type Sides } from "../../geometry/index.ts";
 import {
   add,
   type Length,
@@ -19,13 +19,13 @@ import { type Block, block, cornersOf, gap, placed, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { headArrow, tickLine } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
+import { towards } from "../towards.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import { drawn, fittingScale } from "../scale.ts";
 import { type BenchDesk, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
 
 const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
-const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 const LIST_WIDTH = mm(29);
 const FIGURE_STYLE: TextStyle = { size: points(18), weight: "bold", leading: points(18) };
 const LEAST_ROW = mm(8.2);
@@ -143,7 +143,7 @@ function layingPicture(desk: BenchDesk, print: PlacedPrint, width: Length, high:
   );
   const wide = drawn(size.width, over);
   const offset = { x: part(subtract(width, wide), 0.5), y: above };
-  const toPicture = (point: { readonly x: number; readonly y: number }): { x: Length; y: Length } => {
+  const toPicture = (point: RealPoint): { x: Length; y: Length } => {
     const { x, y } = drawnPoint({ x: point.x - left, y: point.y - top }, over);
     return { x: add(x, offset.x), y: add(y, offset.y) };
   };
@@ -168,7 +168,7 @@ function layingPicture(desk: BenchDesk, print: PlacedPrint, width: Length, high:
 function pocketLines(
   desk: BenchDesk,
   print: PlacedPrint,
-  toPicture: (point: { readonly x: number; readonly y: number }) => { x: Length; y: Length },
+  toPicture: (point: RealPoint) => { x: Length; y: Length },
 ): readonly Mark[] {
   const { held } = desk;
   if (held?.way !== "pockets" || held.pockets === null) return [];
@@ -189,25 +189,14 @@ function pocketLines(
   );
 }
 
-interface Place {
-  readonly x: number;
-  readonly y: number;
-}
-
-function towards(from: Place, to: Place, by: number): Place {
-  const far = Math.hypot(to.x - from.x, to.y - from.y);
-  const share = far === 0 ? 0 : by / far;
-  return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-}
-
 /** A bar along the side that reaches least: the one to look at first. None where all reach alike. */
 function leastBar(
   desk: BenchDesk,
   print: PlacedPrint,
-  toPicture: (point: Place) => { x: Length; y: Length },
+  toPicture: (point: RealPoint) => { x: Length; y: Length },
 ): readonly Mark[] {
   const [a, b, c, d] = print.sheetCorners;
-  const edges: Readonly<Record<Side, readonly [Place, Place]>> = {
+  const edges: Readonly<Record<Side, readonly [RealPoint, RealPoint]>> = {
     head: [a, b],
     right: [b, c],
     foot: [c, d],

@@ -1,5 +1,5 @@
 import type { PlacedPrint } from "../../assembly/index.ts";
-import type { Corner } from "../../geometry/index.ts";
+import { CORNERS } from "../../geometry/index.ts";
 import { add, type Length, mm, ZERO } from "../../lengths/index.ts";
 import { BENCH_SHEET, CORNER_WORDS } from "../../words/bench-sheet.ts";
 import { bare, flat, NBSP } from "../../words/index.ts";
@@ -9,8 +9,6 @@ import { ruledHead } from "../tags.ts";
 import { textAt } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { BenchDesk } from "./desk.ts";
-
-const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 
 /** The largest pocket that stays hidden, corner by corner, rounded down. */
 export function pocketsPanel(desk: BenchDesk, print: PlacedPrint, width: Length): Block {

@@ -1,8 +1,16 @@
 import { FLUTES, type HeldBed, layersFor, MANY_LAYERS, type WallPiece } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
 import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
-import { type Phrase, sizeRuns, withUnit } from "../../words/index.ts";
-import { fluteWords, MOUNTING_SHEET, wallPiece } from "../../words/mounting-sheet.ts";
+import { type Phrase, withUnit } from "../../words/index.ts";
+import {
+  fluteWords,
+  layersLine,
+  MOUNTING_SHEET,
+  riserSize,
+  roomRound,
+  spacerSize,
+  wallPiece,
+} from "../../words/mounting-sheet.ts";
 import { beside, type Block, block, cornersOf, gap, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
@@ -26,8 +34,12 @@ export function bedBand(desk: MountingDesk, width: Length): Block | null {
   const room = subtract(width, add(picture, between));
   const [name, drawing, sizes] =
     bed.kind === "sink"
-      ? (["Sink, in section", sinkSection(desk, bed, picture), sinkSizes(desk, bed, room)] as const)
-      : (["Riser, in section", riserSection(desk, bed, picture), riserSizes(desk, bed, room)] as const);
+      ? ([MOUNTING_SHEET.sinkInSection, sinkSection(desk, bed, picture), sinkSizes(desk, bed, room)] as const)
+      : ([
+          MOUNTING_SHEET.riserInSection,
+          riserSection(desk, bed, picture),
+          riserSizes(desk, bed, room),
+        ] as const);
   return stack([ruledHead(desk, name, width), gap(mm(1)), beside([drawing, sizes], between), gap(mm(1.6))]);
 }
 
@@ -100,7 +112,7 @@ function sinkSection(desk: MountingDesk, bed: Sink, width: Length): Block {
       withUnit(bed.depth, fineRuler(ruler)),
       SIZE,
     ),
-    textAt(ZERO, sum([FLOOR, MOUNT, mm(5.4)]), [withUnit(bed.room, ruler), " of room round the sheet"], SIZE),
+    textAt(ZERO, sum([FLOOR, MOUNT, mm(5.4)]), roomRound(bed.room, ruler), SIZE),
   ]);
 }
 
@@ -113,11 +125,7 @@ function sinkSizes(desk: MountingDesk, bed: Sink, width: Length): Block {
     ...pieces.flatMap(({ side, length, width: wide }) => line(wallPiece(`${side}: `, length, wide, speech))),
   ];
   return stack([
-    ...line([
-      `${bed.layers} × `,
-      withUnit(bed.layer, fineRuler(speech.ruler)),
-      bed.board === "" ? "" : ` of ${bed.board}`,
-    ]),
+    ...line(layersLine(bed.layers, bed.layer, fineRuler(speech.ruler), bed.board)),
     ...(bed.layers > MANY_LAYERS
       ? line(fluteWords(layersFor(subtract(bed.depth, bed.clears), FLUTES.B)))
       : []),
@@ -183,29 +191,9 @@ function riserSection(desk: MountingDesk, bed: Raised, width: Length): Block {
   ]);
 }
 
-const riserSizes = (desk: MountingDesk, bed: Raised, width: Length): Block =>
+const riserSizes = ({ speech: { ruler }, ...desk }: MountingDesk, bed: Raised, width: Length): Block =>
   stack([
-    paragraph(
-      desk,
-      [
-        "Riser ",
-        sizeRuns(bed.riser, desk.speech.ruler, "down"),
-        ", ",
-        withUnit(bed.height, desk.speech.ruler),
-        " high",
-      ],
-      SIZE,
-      width,
-    ),
+    paragraph(desk, riserSize(bed.riser, bed.height, ruler), SIZE, width),
     gap(mm(1.6)),
-    paragraph(
-      desk,
-      [
-        "Spacers ",
-        withUnit(bed.spacer, desk.speech.ruler, "up"),
-        " high at least: riser, sheet, and the room before it",
-      ],
-      SIZE,
-      width,
-    ),
+    paragraph(desk, spacerSize(bed.spacer, ruler), SIZE, width),
   ]);

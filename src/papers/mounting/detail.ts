@@ -1,11 +1,11 @@
 import { type HeldPockets, isHinge } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
-import type { Corner } from "../../geometry/index.ts";
+import { CORNERS } from "../../geometry/index.ts";
 import { add, figureOf, type Length, mm, subtract, sum, ZERO } from "../../lengths/index.ts";
 import { CORNER_WORDS } from "../../words/bench-sheet.ts";
 import { wayName } from "../../words/held.ts";
-import { bare, figureWords, NBSP, type Phrase, runs, sentence, withUnit } from "../../words/index.ts";
-import { MOUNTING_SHEET } from "../../words/mounting-sheet.ts";
+import { figureWords, NBSP, type Phrase, runs, sentence, withUnit } from "../../words/index.ts";
+import { MOUNTING_SHEET, stripAlong, stripOver } from "../../words/mounting-sheet.ts";
 import { type Block, block, cornersOf, gap, placed, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
@@ -31,8 +31,6 @@ export function holdDetail(desk: MountingDesk, width: Length): Block {
       : stripsDetail(desk, width);
   return stack([head, gap(mm(1.6)), picture]);
 }
-
-const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 
 /** One pocket on its corner, its leg large, and how much each corner would hide. */
 function pocketDetail(desk: MountingDesk, width: Length): Block {
@@ -141,19 +139,9 @@ function stripsDetail(desk: MountingDesk, width: Length): Block {
   ];
   const rows = strips.each.map(({ side, reach, from, length, gap: off }) =>
     stack([
-      paragraph(
-        desk,
-        runs`${sentence(side)}: ${MOUNTING_SHEET.reach} ${withUnit(reach, ruler, "down")}, fold ${withUnit(off, ruler, "up")} off.`,
-        SIZE,
-        width,
-      ),
+      paragraph(desk, stripOver(side, reach, off, ruler), SIZE, width),
       gap(mm(0.6)),
-      paragraph(
-        desk,
-        runs`${withUnit(length, ruler, "down")} ${MOUNTING_SHEET.long}, ${bare(from, ruler)} ${MOUNTING_SHEET.from}.`,
-        SIZE,
-        width,
-      ),
+      paragraph(desk, stripAlong(length, from, ruler), SIZE, width),
       gap(mm(2.4)),
     ]),
   );

@@ -1,11 +1,12 @@
 import { holdStops } from "../../assembly/index.ts";
-import { type Length, mm, sum, ZERO } from "../../lengths/index.ts";
+import { type Length, mm } from "../../lengths/index.ts";
 import { sayHoldCheck, sayRefused } from "../../words/held.ts";
 import { sentence } from "../../words/index.ts";
 import { MOUNTING_SHEET } from "../../words/mounting-sheet.ts";
-import { type Block, block, cornersOf, gap, stack } from "../block.ts";
+import { type Block, gap, stack } from "../block.ts";
 import { points } from "../paper.ts";
-import { paragraph, textAt } from "../text.ts";
+import { stopPanel } from "../stop-panel.ts";
+import { paragraph } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { MountingDesk } from "./desk.ts";
 
@@ -16,7 +17,7 @@ export function doNotMount(desk: MountingDesk, width: Length): Block {
   const stops = holdStops(desk.job.plan);
   return stack([
     gap(mm(3)),
-    panel(width),
+    stopPanel(MOUNTING_SHEET.doNotMount, null, width),
     gap(mm(4)),
     ...stops.flatMap((check) =>
       check.code === "no-holding"
@@ -34,21 +35,3 @@ export function doNotMount(desk: MountingDesk, width: Length): Block {
     paragraph(desk, MOUNTING_SHEET.stays, TYPE.line, width),
   ]);
 }
-
-const panel = (width: Length): Block =>
-  block(width, mm(15), [
-    {
-      kind: "area",
-      points: cornersOf({ left: ZERO, top: ZERO, width, height: mm(15) }),
-      fill: "ink",
-      line: null,
-    },
-    textAt(
-      mm(4.5),
-      sum([mm(7.5), mm(3.1)]),
-      MOUNTING_SHEET.doNotMount,
-      { size: points(27), weight: "black", leading: points(27) },
-      "start",
-      { onInk: true },
-    ),
-  ]);

@@ -1,8 +1,9 @@
 import type { HeldHinges } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
+import { atScale } from "../../words/cut-plan.ts";
 import { add, type Length, mm, subtract, ZERO } from "../../lengths/index.ts";
 import { NBSP, withUnit } from "../../words/index.ts";
-import { atScale, hingeNote, MOUNTING_SHEET } from "../../words/mounting-sheet.ts";
+import { hingeNote, MOUNTING_SHEET } from "../../words/mounting-sheet.ts";
 import { type Block, block, cornersOf } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
@@ -69,10 +70,11 @@ export function hingePicture(desk: MountingDesk, width: Length): Block {
   const parts = partsOf(hinges);
   const widest =
     hinges.kind === "T" ? hinges.cross.width : hinges.kind === "V" ? hinges.tab.width : hinges.slit.length;
+  const widestAt = parts.cross?.from ?? parts.slit ?? parts.tab.from;
   const up = parts.figured[0]?.from ?? ZERO;
   const down = parts.figured.at(-1)?.to ?? ZERO;
   const rightRoom = mm(25);
-  const over = fittingScale(add(widest, ZERO), subtract(down, up), subtract(width, rightRoom), mm(46));
+  const over = fittingScale(widest, subtract(down, up), subtract(width, rightRoom), mm(46));
   const y0 = add(mm(11.4), minus(drawn(up, over)));
   const y = (level: Length): Length =>
     add(y0, level < 0 ? minus(drawn(minus(level), over)) : drawn(level, over));
@@ -93,12 +95,6 @@ export function hingePicture(desk: MountingDesk, width: Length): Block {
   const low = add(y(down), mm(4));
   const level = subtract(y(up), mm(4.4));
   const dimension = add(right, mm(2));
-  const widthOf =
-    hinges.kind === "pass-through"
-      ? hinges.slit.length
-      : hinges.kind === "T"
-        ? hinges.cross.width
-        : hinges.tab.width;
   return block(width, add(low, mm(13.6)), [
     // The sheet hangs down from its head.
     { kind: "line", from: { x: ZERO, y: y0 }, to: { x: right, y: y0 }, line: "outline" },
@@ -114,20 +110,10 @@ export function hingePicture(desk: MountingDesk, width: Length): Block {
             line: "heavy" as const,
           },
         ]),
-    ...dimensionLine("x", subtract(middle, half(widthOf)), add(middle, half(widthOf)), level),
-    extensionLine(
-      "x",
-      subtract(middle, half(widthOf)),
-      y(parts.cross?.from ?? parts.slit ?? parts.tab.from),
-      level,
-    ),
-    extensionLine(
-      "x",
-      add(middle, half(widthOf)),
-      y(parts.cross?.from ?? parts.slit ?? parts.tab.from),
-      level,
-    ),
-    textAt(middle, subtract(level, mm(2)), withUnit(widthOf, ruler), FIGURE, "middle"),
+    ...dimensionLine("x", subtract(middle, half(widest)), add(middle, half(widest)), level),
+    extensionLine("x", subtract(middle, half(widest)), y(widestAt), level),
+    extensionLine("x", add(middle, half(widest)), y(widestAt), level),
+    textAt(middle, subtract(level, mm(2)), withUnit(widest, ruler), FIGURE, "middle"),
     ...levels(parts.figured).map((one) => extensionLine("y", y(one), right, dimension)),
     ...parts.figured.flatMap((of) => figured(desk, of, y, dimension)),
     textAt(ZERO, add(y0, mm(4)), MOUNTING_SHEET.sheetWord, TYPE.fine),

@@ -1,15 +1,17 @@
 import type { Mark } from "../../drawings/index.ts";
 import type { RealPoint } from "../../geometry/index.ts";
+import { atScale } from "../../words/cut-plan.ts";
 import { add, fromReal, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { isHinge } from "../../assembly/index.ts";
 import { bare, NBSP, type Phrase } from "../../words/index.ts";
-import { atScale, MOUNTING_SHEET, placesLine } from "../../words/mounting-sheet.ts";
+import { MOUNTING_SHEET, placesLine } from "../../words/mounting-sheet.ts";
 import { type Block, block, cornersOf, placed } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
 import { drawn, fittingScale } from "../scale.ts";
 import { headArrow } from "../tags.ts";
 import { paragraph, textAt, widthOf } from "../text.ts";
+import { towards } from "../towards.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { MountingDesk } from "./desk.ts";
 
@@ -204,11 +206,6 @@ function onMount(desk: MountingDesk, width: Length, high: Length): Block {
       : []),
   ]);
 }
-
-const towards = (from: RealPoint, to: RealPoint, by: number): RealPoint => {
-  const far = Math.hypot(to.x - from.x, to.y - from.y);
-  return { x: from.x + ((to.x - from.x) * by) / far, y: from.y + ((to.y - from.y) * by) / far };
-};
 
 /** Each pocket as the triangle that it covers. */
 function pockets({ job: { composition, plan } }: MountingDesk, to: Toward): readonly Mark[] {

@@ -1,4 +1,4 @@
-import type { Corner, Side } from "../../geometry/index.ts";
+import { CORNERS, type Side } from "../../geometry/index.ts";
 import type { MaterialTopic } from "../../assembly/index.ts";
 import { add, type Length, mm, subtract, ZERO } from "../../lengths/index.ts";
 import { CORNER_WORDS } from "../../words/bench-sheet.ts";
@@ -10,7 +10,6 @@ import { paragraph, textAt } from "../text.ts";
 import { TYPE } from "../type.ts";
 import type { MountingDesk } from "./desk.ts";
 
-const CORNERS: readonly Corner[] = ["topLeft", "topRight", "bottomLeft", "bottomRight"];
 const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 
 /** Beside the steps: four corners to look at, the stack to measure where it is not reckoned, and what may touch the work. */
