@@ -46,11 +46,9 @@ const boardLines = ({ prepared, boards }: Packet): string[] =>
 /** The same for rails. */
 function frameLines({ prepared, frames }: Packet): string[] {
   if (frames === null) return [];
-  const { job, plan, moulding } = frames;
-  // The kinds of frame are the works that are cut, in their order.
-  const made = prepared.works.filter(({ stopped }) => !stopped);
+  const { job, plan, moulding, works } = frames;
   return plan.checks.map((check) => {
-    const work = made[job.rails[check.rail]?.frame?.kind ?? -1];
+    const work = works[job.rails[check.rail]?.frame?.kind ?? -1];
     const said = sayChoppingCheck(check, { job, unit: prepared.practice.ruler.unit });
     return PACKET.stopped(work?.row ?? null, moulding.name, said);
   });

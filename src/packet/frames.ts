@@ -19,6 +19,8 @@ export interface PlannedFrames {
   readonly moulding: Moulding;
   readonly job: ChoppingJob;
   readonly plan: ChoppingPlan;
+  /** For each kind of frame of the job, the work that it is made for. */
+  readonly works: readonly ComposedWork[];
   /** For each kind of frame of the job, its frames; numbered from 1 on. */
   readonly frames: readonly (readonly FrameMade[])[];
 }
@@ -48,7 +50,7 @@ export function planFrames(
   const frames = kinds.map(({ name: title, width, height, count }) =>
     Array.from({ length: count }, () => ({ number: next++, title, size: { width, height } })),
   );
-  return { moulding, job, plan: planChopping(job, options), frames };
+  return { moulding, job, plan: planChopping(job, options), works: cut, frames };
 }
 
 /** The pages of the chop list. */

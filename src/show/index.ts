@@ -12,7 +12,7 @@ export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 export { type ProblemJson, problemJson, unreadJson } from "./json.ts";
 export { DEFAULT_HABITS, type Habits, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
-export { habitsFor, readDesign } from "./read-design.ts";
+export { habitsFor, inPractice, readDesign } from "./read-design.ts";
 export { practiceFor, readPractice } from "./read-practice.ts";
 export * from "./schema.ts";
 export {

@@ -18,6 +18,7 @@ import {
   type Unit,
   ZERO,
 } from "../lengths/index.ts";
+import { onceEachUnit } from "./each-unit.ts";
 import type { Habits } from "./practice.ts";
 import type { Problem } from "./problem.ts";
 import { Reader } from "./reader.ts";
@@ -29,20 +30,12 @@ import type { Read } from "./validate.ts";
 type PrintDocument = NonNullable<ComposeDocument["print"]>;
 type ImageDocument = NonNullable<PrintDocument["image"]>;
 
-/** Habits are read once for each unit, not at every work of a show. */
-const habitsRead = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Habits>>>>();
-
-export function habitsFor(document: PracticeDocument, unit: Unit): Read<Habits> {
-  const known = habitsRead.get(document) ?? {};
-  habitsRead.set(document, known);
-  return (known[unit] ??= habitsOf(document, unit));
-}
-
-function habitsOf(document: PracticeDocument, unit: Unit): Read<Habits> {
+/** A studio's habits of composing, read once for each unit. */
+export const habitsFor = onceEachUnit((document: PracticeDocument, unit): Read<Habits> => {
   const reader = new Reader(document.unit ?? unit);
   const value = readHabits(reader, document, unit);
   return reader.problems.length === 0 ? { ok: true, value } : { ok: false, problems: reader.problems };
-}
+});
 
 /** Problems of a practice, where they stand beside those of a work. */
 export const inPractice = (problems: readonly Problem[]): Read<never> => ({

@@ -75,21 +75,21 @@ class LightReader extends Reader {
   lit(field: string, { from, to, lux, hours, days }: WrittenLit): LitDays {
     const first = this.day(`${field}.from`, from);
     const last = this.day(`${field}.to`, to);
-    if (dayOf(from) !== null && dayOf(to) !== null && last < first)
+    if (first !== null && last !== null && last < first)
       this.refuse(`${field}.to`, to, { kind: "date", after: from });
     return {
-      first,
-      last,
+      first: first ?? 0,
+      last: last ?? 0,
       lux: this.lux(`${field}.lux`, lux),
       hoursPerDay: this.number(`${field}.hours`, hours, 0, 24, "count"),
       daysPerWeek: this.number(`${field}.days`, days ?? 7, 0, 7, "count"),
     };
   }
 
-  private day(field: string, iso: string): Day {
+  private day(field: string, iso: string): Day | null {
     const day = dayOf(iso);
     if (day === null) this.refuse(field, iso, { kind: "date", after: null });
-    return day ?? 0;
+    return day;
   }
 
   private lux(field: string, written: string | number): number {

@@ -1,4 +1,5 @@
 import type { Unit } from "../lengths/index.ts";
+import { onceEachUnit } from "./each-unit.ts";
 import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import type { Practice } from "./practice.ts";
 import { readHabits } from "./read-habits.ts";
@@ -23,11 +24,5 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     : { ok: false, problems: reader.problems };
 }
 
-/** Practices are read once for each unit, not at every work of a show. */
-const practices = new WeakMap<PracticeDocument, Partial<Record<Unit, Read<Practice>>>>();
-
-export function practiceFor(document: PracticeDocument, unit: Unit): Read<Practice> {
-  const known = practices.get(document) ?? {};
-  practices.set(document, known);
-  return (known[unit] ??= readPractice(document, unit));
-}
+/** The same, read once for each unit. */
+export const practiceFor = onceEachUnit(readPractice);

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { GUIDANCE_NAMES, SENSITIVITIES } from "../assembly/index.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
 
 /**
@@ -109,7 +110,7 @@ const litDays = z.object({
 });
 
 const workLight = z.object({
-  sensitivity: z.optional(z.enum(["high", "medium", "low", "none"])),
+  sensitivity: z.optional(z.enum(SENSITIVITIES)),
   /** What the work hung in before, in whatever frame. */
   before: z.optional(z.array(litDays).check(z.maxLength(1000))),
 });
@@ -202,7 +203,7 @@ export const practiceDocument = z.object({
   glazing: z.optional(glazing),
   moulding: z.optional(moulding),
   /** Whose limits of light are kept. */
-  lightGuidance: z.optional(z.enum(["cie-157", "science-museum"])),
+  lightGuidance: z.optional(z.enum(GUIDANCE_NAMES)),
   paper: z.optional(z.enum(["a4", "letter"])),
   language: z.optional(z.enum(["en-US", "en-GB"])),
   studio: z.optional(z.string()),
