@@ -1,24 +1,18 @@
 import { holdingOfWay, type HoldPlan } from "../assembly/index.ts";
-import { holdWork, practiceFor, type PracticeDocument } from "../show/index.ts";
-import type { ComposedWork, RowProblem } from "./works.ts";
+import { holdWork, inPractice, practiceFor, type PracticeDocument } from "../show/index.ts";
+import { type ComposedWork, ofEachWork } from "./works.ts";
 
 /** How each work is held, in their order; null for a mat without a print, and where what is known of it cannot be read. */
-export function planHolds(
+export const planHolds = (
   works: readonly ComposedWork[],
   practice: PracticeDocument,
-): { readonly plans: readonly (HoldPlan | null)[]; readonly problems: readonly RowProblem[] } {
-  const problems: RowProblem[] = [];
-  const plans = works.map(({ row, work, composition }) => {
+): ReturnType<typeof ofEachWork<HoldPlan>> =>
+  ofEachWork(works, ({ work, composition }) => {
     const habits = practiceFor(practice, composition.design.ruler.unit);
-    if (!habits.ok) return null;
+    if (!habits.ok) return inPractice(habits.problems);
     const { held = {}, print } = work.design;
-    const plan = holdWork(composition, held, work.process ?? print?.process ?? "", habits.value);
-    if (plan.ok) return plan.value;
-    problems.push(...plan.problems.map((problem) => ({ row, problem })));
-    return null;
+    return holdWork(composition, held, work.process ?? print?.process ?? "", habits.value);
   });
-  return { plans, problems };
-}
 
 /** A work whose papers all say what does hold it, where that is not what was asked. */
 export function asHeld(work: ComposedWork, plan: HoldPlan | null): ComposedWork {

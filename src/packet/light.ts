@@ -1,24 +1,19 @@
 import { type LightPlan, planLight } from "../assembly/index.ts";
 import { isoOf, type PracticeDocument, readWorkLight, type ShowLight } from "../show/index.ts";
 import { sayLightCheck } from "../words/light.ts";
-import type { ComposedWork, RowProblem } from "./works.ts";
+import { type ComposedWork, ofEachWork } from "./works.ts";
 
 /** What the show's light does to each work, in their order; null where the show has none, or what is known of the work's cannot be read. */
-export function planLights(
+export const planLights = (
   works: readonly ComposedWork[],
   show: ShowLight | null,
   practice: PracticeDocument,
-): { readonly plans: readonly (LightPlan | null)[]; readonly problems: readonly RowProblem[] } {
-  const problems: RowProblem[] = [];
-  const plans = works.map(({ row, work }) => {
-    if (show === null) return null;
+): ReturnType<typeof ofEachWork<LightPlan>> =>
+  ofEachWork(works, ({ work }) => {
+    if (show === null) return { ok: true, value: null };
     const job = readWorkLight(work, show, practice);
-    if (job.ok) return planLight(job.value);
-    problems.push(...job.problems.map((problem) => ({ row, problem })));
-    return null;
+    return job.ok ? { ok: true, value: planLight(job.value) } : job;
   });
-  return { plans, problems };
-}
 
 const day = (at: number | null): string | null => (at === null ? null : isoOf(at));
 

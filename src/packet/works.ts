@@ -1,5 +1,5 @@
 import { type Composition, compose, isStopped } from "../assembly/index.ts";
-import { type PracticeDocument, type Problem, readDesign, type RowWork } from "../show/index.ts";
+import { type PracticeDocument, type Problem, type Read, readDesign, type RowWork } from "../show/index.ts";
 
 export interface ComposedWork extends RowWork {
   readonly composition: Composition;
@@ -40,3 +40,18 @@ export function composeWorks(
 
 /** Of one work, as many as anyone cuts in one go. */
 const MOST_ALIKE = 1000;
+
+/** What something comes to for each work, in their order; null where it does not, and where what it needs cannot be read, which is told by row. */
+export function ofEachWork<Plan>(
+  works: readonly ComposedWork[],
+  plan: (work: ComposedWork) => Read<Plan | null>,
+): { readonly plans: readonly (Plan | null)[]; readonly problems: readonly RowProblem[] } {
+  const problems: RowProblem[] = [];
+  const plans = works.map((work) => {
+    const read = plan(work);
+    if (read.ok) return read.value;
+    problems.push(...read.problems.map((problem) => ({ row: work.row, problem })));
+    return null;
+  });
+  return { plans, problems };
+}
