@@ -8,3 +8,4 @@ export { holdAsked } from "./window.ts";
 export * from "./hang/index.ts";
 export * from "./light/index.ts";
 export * from "./hold/index.ts";
+export * from "./record/index.ts";

@@ -1,21 +1,27 @@
-import type { Typeface } from "../drawings/index.ts";
-import { labels, type LabelsJob, type Page, type PaperSize } from "../papers/index.ts";
+import { LABEL_LIMITS, labelChecks } from "../assembly/index.ts";
+import type { LabelsJob } from "../papers/index.ts";
+import type { WorkDocument } from "../show/index.ts";
+import { sayLabelCheck } from "../words/labels.ts";
 import { type Packeted, workWords } from "./bench-sheets.ts";
 import type { Blanks } from "./blanks.ts";
-import type { ComposedWork } from "./works.ts";
+import type { Prepared } from "./order.ts";
 
-/** The labels of a packet: two for every work that is cut, one for every blank. */
-export function packetLabels(
-  works: readonly ComposedWork[],
-  blanks: Blanks,
-  shared: Packeted,
-  size: PaperSize,
-  typeface: Typeface,
-): readonly Page[] {
-  const job: LabelsJob = {
-    works: works
-      .filter(({ stopped }) => !stopped)
-      .map((one) => ({ work: workWords(one), composition: one.composition, mark: "" })),
+/** The labels of a packet: one for the back of every copy and one for the wall for every work that is cut, one for every blank. */
+export function labelsJob({ works, holds, practice }: Prepared, blanks: Blanks, shared: Packeted): LabelsJob {
+  return {
+    works: works.flatMap((one, index) => {
+      if (one.stopped) return [];
+      const { record = {} } = one.work;
+      return {
+        work: workWords(one),
+        composition: one.composition,
+        held: holds[index] ?? null,
+        glazing: practice.glazing,
+        weight: null,
+        text: record.label ?? "",
+        mark: record.inventoryNumber ?? "",
+      };
+    }),
     blanks: blanks.all.map(({ number, use, work, board, lies }) => ({
       number,
       title: work.work.title,
@@ -29,5 +35,21 @@ export function packetLabels(
     language: shared.practice.language,
     ruler: shared.practice.ruler,
   };
-  return labels(job, size, typeface);
+}
+
+/** What a work's wall label breaks of the published limits, in the open format; nothing where it breaks none. */
+export function labelJson(work: WorkDocument): { readonly label?: object } {
+  const checks = labelChecks(work.record?.label ?? "");
+  return checks.length === 0
+    ? {}
+    : {
+        label: {
+          checks: checks.map((check) => ({
+            code: check.code,
+            level: check.level,
+            text: sayLabelCheck(check, LABEL_LIMITS),
+            about: "record.label",
+          })),
+        },
+      };
 }

@@ -8,14 +8,17 @@ import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
 import { chopListPages, chopTable, type PlannedFrames, planFrames } from "./frames.ts";
-import { packetLabels } from "./labels.ts";
+import { labelJson, labelsJob } from "./labels.ts";
 import {
+  backLabels,
   benchOrderPaper,
+  boardLabels,
   cutPlan,
   type PaperSize,
   shoppingList,
   type ShoppingJob,
   shoppingRows,
+  wallLabels,
 } from "../papers/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
@@ -98,6 +101,7 @@ async function filesOf(
   };
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
   const day = benchDay(works, blanks);
+  const labelling = labelsJob(prepared, blanks, shared);
   const shopping = shoppingJob(works, boards, frames, prepared, shared);
   return [
     ...(await pdf(
@@ -133,7 +137,9 @@ async function filesOf(
       benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
     )),
     csv("bench-order.csv", benchOrder(day)),
-    ...(await pdf("labels.pdf", titles.labels, packetLabels(works, blanks, shared, size, typeface))),
+    ...(await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface))),
+    ...(await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface))),
+    ...(await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface))),
     csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
     { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames)) },
   ];
@@ -240,6 +246,7 @@ function packetJson(
         quantity,
         ...compositionJson(composition, practice.language, holds[index] ?? null),
         ...lightJson(lights[index]),
+        ...labelJson(work),
       })),
       cut: Object.fromEntries(
         boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),

@@ -9,7 +9,7 @@ export * from "./type.ts";
 export { benchSheet } from "./bench/bench-sheet.ts";
 export type { Bench, BenchSheetJob, BlanksOfWork, House, PlanWords, WorkWords } from "./job.ts";
 export type { LabelledBlank, LabelledWork, LabelsJob } from "./labels/job.ts";
-export { labels } from "./labels/labels.ts";
+export { backLabels, boardLabels, wallLabels } from "./labels/labels.ts";
 export { cutPlan } from "./cutting/cut-plan.ts";
 export type { CutPlanJob } from "./cutting/desk.ts";
 export { type BoardToBuy, shoppingRows } from "./shopping/items.ts";

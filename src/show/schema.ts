@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { GUIDANCE_NAMES, SENSITIVITIES } from "../assembly/index.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
+import { recordDocument } from "./record-schema.ts";
 
 /**
  * The open file format: one schema for the command line, the server, the page and the JSON Schema
@@ -138,6 +139,7 @@ export const workDocument = z.object({
   /** Columns of a list that this format has no place for, kept as they came. */
   more: z.optional(z.record(z.string(), z.string())),
   light: z.optional(workLight),
+  record: z.optional(recordDocument),
   design: composeDocument,
 });
 

@@ -80,7 +80,9 @@ export const PACKET = {
     cutPlan: "Cut plan",
     chopList: "Chop list",
     shoppingList: "Shopping list",
-    labels: "Labels",
+    boardLabels: "Board labels",
+    backLabels: "Back labels",
+    wallLabels: "Wall labels",
     benchOrder: "Bench order",
   },
   progress: (progress: PacketProgress): string => {

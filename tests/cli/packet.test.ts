@@ -35,6 +35,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
   expect(ran.err).toContain("row 16, Two Sheds, Rain: STOP.");
   expect(ran.err).toContain("hanging.pdf is left out");
   expect(readdirSync(out).toSorted()).toEqual([
+    "back-labels.pdf",
     "bench-order.csv",
     "bench-order.pdf",
     "bench-sheets.pdf",
@@ -48,6 +49,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
     "packet.json",
     "shopping-list.csv",
     "shopping-list.pdf",
+    "wall-labels.pdf",
   ]);
   const packet = packetIn(out);
   expect(packet.works.length).toBe(24);

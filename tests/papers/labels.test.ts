@@ -1,8 +1,26 @@
 import { describe, expect, test } from "vitest";
-import { compose } from "../../src/assembly/index.ts";
+import {
+  compose,
+  type Design,
+  type HoldFacts,
+  NOTHING_KNOWN,
+  planHold,
+  USUAL_HOLD,
+} from "../../src/assembly/index.ts";
 import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { inch } from "../../src/lengths/index.ts";
-import { type Flowing, flow, block, labels, type LabelsJob, type Page } from "../../src/papers/index.ts";
+import {
+  backLabels,
+  block,
+  boardLabels,
+  flow,
+  type Flowing,
+  type LabelledWork,
+  type LabelsJob,
+  type Page,
+  points,
+  wallLabels,
+} from "../../src/papers/index.ts";
 import { CHECK_LIST_HEAD, checkListRows } from "../../src/words/index.ts";
 import { mm, ZERO } from "../../src/lengths/index.ts";
 import { INCH_DESIGN, jobOf, METRIC_DESIGN } from "./fixtures.ts";
@@ -13,19 +31,43 @@ const { work, house, plan } = jobOf(INCH_DESIGN);
 const LONG =
   "The Long Afternoon of the Harbour Master’s Third Daughter, Seen from the Breakwater at Low Tide, with Gulls and a Very Distant Steamer, Second State";
 
+const labelled = (
+  design: Design,
+  more: Partial<LabelledWork> & { readonly facts?: Partial<HoldFacts> } = {},
+): LabelledWork => {
+  const composition = compose(design);
+  const facts = { ...NOTHING_KNOWN, ...more.facts };
+  return {
+    work,
+    composition,
+    held: planHold(composition, facts, USUAL_HOLD[design.ruler.unit]),
+    glazing: { board: "acrylic, UV filter, 1/8 in", kind: "acrylic" },
+    weight: null,
+    text: "",
+    mark: "SW 3",
+    ...more,
+  };
+};
+
+const TEXT =
+  "The harbour at the turn of the tide, from the slip where the ferry no longer calls. She printed it on paper that she had kept since the winter of the long frost.";
+
 const JOB: LabelsJob = {
   works: [
-    { work, composition: compose(INCH_DESIGN), mark: "SW 3" },
-    {
-      work: { ...work, title: LONG, maker: "Zażółć Ærø", edition: "4 / 12" },
-      composition: compose({ ...METRIC_DESIGN, holding: "hinges" }),
-      mark: "",
-    },
-    {
-      work: { ...work, title: "Ebb" },
-      composition: compose({ ...INCH_DESIGN, holding: "strips", window: { show: "sheet", gap: inch(1, 4) } }),
-      mark: "SW 9",
-    },
+    labelled(INCH_DESIGN, { weight: 1.62, text: TEXT }),
+    labelled(
+      { ...METRIC_DESIGN, holding: "hinges" },
+      {
+        work: { ...work, title: LONG, maker: "Zażółć Ærø", edition: "4 / 12", quantity: 2 },
+        mark: "",
+        facts: { never: ["pockets", "press"], grammage: 300 },
+      },
+    ),
+    labelled(
+      { ...INCH_DESIGN, holding: "strips", window: { show: "sheet", gap: inch(1, 4) } },
+      { work: { ...work, title: "Ebb" }, mark: "SW 9", glazing: null },
+    ),
+    labelled({ ...INCH_DESIGN, print: null, window: { show: "typed", width: inch(5), height: inch(7) } }),
   ],
   blanks: Array.from({ length: 13 }, (_, index) => ({
     number: 60 + index,
@@ -45,7 +87,7 @@ const textOf = (pages: readonly Page[]): string => pages.flatMap((page) => texts
 
 describe("labels", () => {
   test.each(["a4", "letter"] as const)("[PP1] [PP3] nothing meets or leaves the page on %s", (paper) => {
-    for (const page of labels(JOB, paper, typeface)) {
+    for (const page of [backLabels, wallLabels, boardLabels].flatMap((make) => make(JOB, paper, typeface))) {
       const marks = flatMarks(page.marks);
       const inks = wordInks(marks, typeface);
       expect(touching(inks)).toEqual([]);
@@ -54,27 +96,41 @@ describe("labels", () => {
     }
   });
 
-  test("[PP30] a back label has the whole title, what touches the print, how it is held and released", () => {
-    const text = textOf(labels(JOB, "letter", typeface));
-    expect(text).toContain("HEAD");
+  test("[PP30] [RE1] a back label has the whole title, what touches the print, how it is held and released", () => {
+    const pages = backLabels(JOB, "letter", typeface);
+    const text = textOf(pages);
+    // One for every copy.
+    expect(text).toContain("Five back labels");
+    expect(pages.flatMap((page) => textsOf(page)).filter((each) => each === "HEAD")).toHaveLength(5);
     expect(text).toContain(LONG);
-    expect(text).toContain("mat and mount of 4-ply white rag; corner pockets.");
-    expect(text).toContain("four corner pockets. Nothing is stuck to the print.");
+    expect(text).toContain("mat and mount of 4-ply white rag; corner pockets of neutral paper.");
+    expect(text).toMatch(/four corner pockets, leg 1 1\/2 in\. Nothing is stuck to the print\./);
     expect(text).toContain("Bend a pocket back, slide that corner out, then the next. Do not pull.");
+    expect(text).toContain("two T-hinges at the head, to the mount. Sides and foot are free.");
     expect(text).toContain("Slit the hinges between print and mount; leave the rest to a conservator.");
-    expect(text).toContain("the riser, paper hinges and paste.");
-    expect(text).toContain("hinges behind its head, to the riser. Sides and foot are free.");
+    expect(text).toContain("NEVER pockets. NEVER press or weigh it down.");
+    expect(text).toContain("the riser; Japanese tissue, starch paste.");
+    expect(text).toContain("V-hinges at the head, to the riser. Sides and foot are free.");
+    expect(text).toContain("acrylic, UV filter, 1/8 in. Rubbed dry it draws dust.");
+    expect(text).toContain("1.7 kg (4 lb), all of it, as it hangs.");
     expect(text).toContain("closed 25 Nov 2026, plan 3");
     expect(text).toContain("never on the print or its mount");
   });
 
-  test("[PP30] a wall label is set in 16 points and more, in lines of at most 45 characters", () => {
-    const wall = labels(JOB, "a4", typeface).flatMap((page) =>
-      flatMarks(page.marks).flatMap((mark) =>
-        mark.kind === "text" && mark.size > inch(1) / 4.6 && mark.weight === "italic" ? [mark] : [],
+  test("[PP30] [RE2] a wall label is set in 16 points and more, in lines of at most 45 characters", () => {
+    const narrow = {
+      ...JOB,
+      works: [labelled(INCH_DESIGN, { text: "Ill lit, till tilt it still ill. ".repeat(9) })],
+    };
+    const wall = [JOB, narrow].flatMap((job) =>
+      wallLabels(job, "a4", typeface).flatMap((page) =>
+        flatMarks(page.marks)
+          .filter(({ kind }) => kind === "text")
+          .slice(6)
+          .flatMap((mark) => (mark.kind === "text" && mark.size > points(11) ? [mark] : [])),
       ),
     );
-    expect(wall.length).toBeGreaterThan(3);
+    expect(wall.length).toBeGreaterThan(20);
     for (const mark of wall) {
       expect(mark.size).toBeGreaterThanOrEqual((inch(1) * 16) / 72 - 1);
       const line = mark.runs.map((run) => (run.kind === "text" ? run.text : "")).join("");
@@ -83,7 +139,7 @@ describe("labels", () => {
   });
 
   test("[PP31] [PP13] a board label: its number in a white ring on a bar, what it becomes, of which work, its size", () => {
-    const pages = labels({ ...JOB, works: [] }, "letter", typeface);
+    const pages = boardLabels({ ...JOB, works: [] }, "letter", typeface);
     const text = textOf(pages);
     expect(text).toContain("Thirteen blanks: board labels");
     expect(text).toContain("66");
@@ -96,7 +152,8 @@ describe("labels", () => {
   });
 
   test("no page where there is neither work nor blank", () => {
-    expect(labels({ ...JOB, works: [], blanks: [] }, "a4", typeface)).toEqual([]);
+    for (const make of [backLabels, wallLabels, boardLabels])
+      expect(make({ ...JOB, works: [], blanks: [] }, "a4", typeface)).toEqual([]);
   });
 });
 

@@ -10,8 +10,8 @@ import { TYPE, type TextStyle } from "../type.ts";
 import type { LabelsJob } from "./job.ts";
 import { BETWEEN, cropped, inTwos, pagesOfRows, sheetTitle } from "./sheet.ts";
 
-/** A slip for every blank: its number in a ring on a bar, what it becomes, of which work, its size. */
-export function blankPages(desk: Desk, job: LabelsJob): readonly Block[] {
+/** Pages of slips, one for every blank: its number in a ring on a bar, what it becomes, of which work, its size. */
+export function blankRows(desk: Desk, job: LabelsJob): readonly Block[] {
   const speech: Speech = { ruler: job.ruler, language: job.language };
   const width = part(subtract(desk.paper.content.width, BETWEEN), 0.5);
   const texts = job.blanks.map((blank) =>

@@ -1,4 +1,4 @@
-import type { Composition } from "../../assembly/index.ts";
+import type { Composition, HoldPlan } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
 import type { Language, Speech } from "../../words/index.ts";
 import type { House, PlanWords, WorkWords } from "../job.ts";
@@ -7,6 +7,14 @@ import type { House, PlanWords, WorkWords } from "../job.ts";
 export interface LabelledWork {
   readonly work: WorkWords;
   readonly composition: Composition;
+  /** Null: a mat without a print. */
+  readonly held: HoldPlan | null;
+  /** What stands before it, as it is called in the rack; null: nothing, or not known. */
+  readonly glazing: { readonly board: string; readonly kind: "glass" | "acrylic" } | null;
+  /** Kilograms of the whole as it hangs; null: not known. */
+  readonly weight: number | null;
+  /** What a visitor reads below title and maker; empty where nothing is written. */
+  readonly text: string;
   /** The work's own mark in the show: `SW 3`. Empty where it has none. */
   readonly mark: string;
 }

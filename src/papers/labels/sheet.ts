@@ -1,5 +1,6 @@
 import type { Mark } from "../../drawings/index.ts";
 import { add, type Length, mm, subtract, times, ZERO } from "../../lengths/index.ts";
+import type { Phrase } from "../../words/index.ts";
 import { missingSigns } from "../../words/papers.ts";
 import { type Block, beside, block, gap, rule, stack } from "../block.ts";
 import { bodyHeight } from "../frame.ts";
@@ -15,7 +16,7 @@ export const PADDING = mm(6);
 const CROP = mm(3.6);
 
 /** A sheet of labels says what is on it and how to cut it. */
-export function sheetTitle(desk: Desk, title: string, below: string, missing: number): Block {
+export function sheetTitle(desk: Desk, title: string, below: Phrase, missing: number): Block {
   const { width } = desk.paper.content;
   const text = stack(
     [

@@ -83,10 +83,11 @@ const fieldsOf = (path: string, value: object, kept: ReadonlySet<string>): strin
     part === undefined || kept.has(key) ? [] : [`${path}.${key}`],
   );
 
-function lostFields({ id, design }: WorkDocument): string[] {
+function lostFields({ id, record, design }: WorkDocument): string[] {
   const { print = {}, window, outer } = design;
   return [
     ...(id === undefined ? [] : ["id"]),
+    ...(record === undefined ? [] : ["record"]),
     ...fieldsOf("design", design, DESIGN_KEPT),
     ...fieldsOf("design.print", print, PRINT_KEPT),
     ...(window === undefined || window.show === "typed"

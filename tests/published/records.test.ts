@@ -1,0 +1,35 @@
+import { describe, expect, it } from "vitest";
+import { LABEL_HEIGHT, LABEL_LIMITS, labelChecks } from "../../src/assembly/index.ts";
+import { toInches, toMillimetres } from "../../src/lengths/index.ts";
+
+const wordsOf = (count: number): string => Array.from({ length: count }, () => "tide").join(" ");
+const codesOf = (text: string): readonly string[] =>
+  labelChecks(text).map(({ code, level }) => `${code} ${level}`);
+
+describe("wall labels", () => {
+  it("[RE2] at most 55 characters a line, 45 to 50 better; sentences of at most 25 words, 15 better; 75 to 100 words in all (Smithsonian Guidelines for Accessible Exhibition Design, section III)", () => {
+    expect(LABEL_LIMITS).toMatchObject({
+      line: { most: 55, better: 45 },
+      sentence: { most: 25, better: 15 },
+      label: { most: 100, better: 75 },
+      known: "read",
+    });
+    expect(codesOf(`${wordsOf(25)}. ${wordsOf(25)}. ${wordsOf(25)}.`)).toEqual([]);
+    expect(codesOf(`${wordsOf(26)}.`)).toEqual(["sentence-long warn"]);
+    expect(codesOf(`${wordsOf(25)}. ${wordsOf(25)}! ${wordsOf(25)}? ${wordsOf(25)}.`)).toEqual([
+      "label-long note",
+    ]);
+    expect(codesOf(`${wordsOf(25)}. ${wordsOf(25)}. ${wordsOf(25)}. ${wordsOf(25)}. One.`)).toEqual([
+      "label-long warn",
+    ]);
+  });
+
+  it("[RE2] 48 to 67 in above the floor, 54 best (an accessibility page that follows the Smithsonian's guidance, second-hand)", () => {
+    const { from, to, best } = LABEL_HEIGHT.in;
+    expect([from, to, best].map(toInches)).toEqual([48, 67, 54]);
+    for (const key of ["from", "to", "best"] as const)
+      expect(
+        Math.abs(toMillimetres(LABEL_HEIGHT.in[key]) - toMillimetres(LABEL_HEIGHT.mm[key])),
+      ).toBeLessThan(5);
+  });
+});
