@@ -9,3 +9,4 @@ export * from "./hang/index.ts";
 export * from "./light/index.ts";
 export * from "./hold/index.ts";
 export * from "./record/index.ts";
+export * from "./frame/index.ts";

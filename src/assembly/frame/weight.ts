@@ -1,0 +1,100 @@
+import type { Size } from "../../geometry/index.ts";
+import { add, type Length, TICKS_PER_MILLIMETRE } from "../../lengths/index.ts";
+import type { FrameFacts } from "./facts.ts";
+import { GLAZING_MATTER, paneMass, TICKS_PER_SQUARE_METRE } from "./glazings.ts";
+import type { FrameSizes } from "./opening.ts";
+import type { Stack, StackLayer } from "./stack.ts";
+import { densityOf } from "./woods.ts";
+
+/** What one part of a framed work weighs. */
+export interface PartMass {
+  readonly part: StackLayer["kind"] | "moulding" | "hardware";
+  readonly mat: number | null;
+  /** Kilograms. */
+  readonly mass: number;
+  /** "told": weighed or by a density with a source; "assumed": by one on the heavy side. */
+  readonly by: "told" | "assumed";
+}
+
+export interface FrameMass {
+  readonly parts: readonly PartMass[];
+  /** Kilograms of the whole framed work. */
+  readonly total: number;
+}
+
+/** Of paper, kilograms a cubic metre, where its weight is not told: on the heavy side, from memory. */
+const PAPER = 1000;
+
+/**
+ * The framed work's whole weight, layer by layer, the moulding by its mass a metre along every rail from long point to long
+ * point. Nothing is reckoned too light: what is not told has a density on the heavy side. `grams`: of the sheet; null: not known.
+ */
+export function massOf(frame: FrameFacts, sizes: FrameSizes, stack: Stack, grams: number | null): FrameMass {
+  const parts = [
+    ...stack.layers.map(
+      (layer): PartMass => ({
+        part: layer.kind,
+        mat: layer.mat,
+        ...layerMass(layer, frame, grams),
+      }),
+    ),
+    { part: "moulding", mat: null, ...mouldingMass(frame, sizes) } as const,
+    { part: "hardware", mat: null, mass: frame.habits.hardware, by: "assumed" } as const,
+  ];
+  return { parts, total: parts.reduce((total, { mass }) => total + mass, 0) };
+}
+
+const areaOf = ({ width, height }: Size): number => Math.max(0, width) * Math.max(0, height);
+
+function layerMass(
+  { kind, thickness, size, window }: StackLayer,
+  { glazing, backing, habits }: FrameFacts,
+  grams: number | null,
+): Pick<PartMass, "mass" | "by"> {
+  const area = areaOf(size) - (window === null ? 0 : Math.min(areaOf(size), areaOf(window)));
+  const told = (perArea: number): Pick<PartMass, "mass" | "by"> => ({
+    mass: (area / TICKS_PER_SQUARE_METRE) * perArea,
+    by: "told",
+  });
+  const board: Pick<PartMass, "mass" | "by"> = {
+    mass: paneMass(area, thickness, habits.boardDensity),
+    by: "assumed",
+  };
+  switch (kind) {
+    case "glazing":
+      if (glazing === null) return board;
+      return glazing.massPerArea === null
+        ? { mass: paneMass(area, thickness, GLAZING_MATTER[glazing.kind].density), by: "told" }
+        : told(glazing.massPerArea);
+    case "backing":
+      return backing === null || backing.massPerArea === null ? board : told(backing.massPerArea);
+    case "print":
+      return grams === null
+        ? { mass: paneMass(area, thickness, PAPER), by: "assumed" }
+        : { mass: grams / 1000, by: "told" };
+    default:
+      return board;
+  }
+}
+
+/** Kilograms a metre of a moulding: as weighed, else its section's by its wood. */
+export function massPerMetre({ profile }: Pick<FrameFacts, "profile">): Pick<PartMass, "mass" | "by"> {
+  if (profile.massPerMetre !== null) return { mass: profile.massPerMetre, by: "told" };
+  const { density, told } = densityOf(profile.wood);
+  const section = areaOf({ width: profile.overall, height: profileHeight(profile) }) - rabbetArea(profile);
+  const squareMetres = section / TICKS_PER_SQUARE_METRE;
+  return { mass: squareMetres * density, by: told && profile.depth !== null ? "told" : "assumed" };
+}
+
+/** From face to back; of a moulding whose depth is not known as high as it is wide. */
+export const profileHeight = ({ depth, lip, overall }: FrameFacts["profile"]): Length =>
+  depth === null ? overall : add(depth, lip);
+
+const rabbetArea = ({ rabbet, depth }: FrameFacts["profile"]): number =>
+  depth === null ? 0 : rabbet * depth;
+
+function mouldingMass(frame: FrameFacts, { outer }: FrameSizes): Pick<PartMass, "mass" | "by"> {
+  const { mass, by } = massPerMetre(frame);
+  const metres = (2 * (outer.width + outer.height)) / TICKS_PER_MILLIMETRE / 1000;
+  return { mass: mass * metres, by };
+}
