@@ -77,6 +77,19 @@ export const PRACTICE: PracticeDocument = {
     kerf: "3/16 in",
     waste: "1/2 in",
   },
+  money: {
+    date: "2026-11-18",
+    hour: "28.00",
+    minutes: { blank: 3, window: 7.5, hold: 15, glaze: 6, frame: 40, close: 12 },
+    fittings: [
+      { name: "rings with two screws each", cost: "0.45", each: 2 },
+      { name: "gummed linen tape, 1 in, a roll", cost: "7.90", per: "show" },
+    ],
+    having: [
+      { what: "mat cut and hinged by a framer", cost: "38.00", per: "mat" },
+      { what: "frame glazed and closed by a framer", cost: "115.00", per: "frame" },
+    ],
+  },
   paper: "letter",
   language: "en-US",
 };
@@ -85,6 +98,7 @@ export const PRACTICE: PracticeDocument = {
 export const STOCK: StockDocument = {
   unit: "in",
   currency: "USD",
+  date: "2026-11-20",
   sheets: [
     { name: "32 x 40", board: "4-ply white rag", width: "32", height: "40", cost: 11.5 },
     { name: "offcut, drawer 2", board: "4-ply white rag", width: "19 3/4", height: "31", cost: 0, copies: 1 },

@@ -8,7 +8,7 @@ import {
   type PlanOptions,
   railsOfFrames,
 } from "../plans/index.ts";
-import type { Moulding, Practice, Stock } from "../show/index.ts";
+import type { Moulding, Practice, Stock, StockMoulding } from "../show/index.ts";
 import { CHOP_TABLE } from "../words/packet.ts";
 import type { Packeted } from "./bench-sheets.ts";
 import type { TableOut } from "./bench-order.ts";
@@ -18,6 +18,8 @@ import type { ComposedWork } from "./works.ts";
 export interface PlannedFrames {
   readonly moulding: Moulding;
   readonly job: ChoppingJob;
+  /** The stock's own entries, beside the job's lengths. */
+  readonly stock: readonly StockMoulding[];
   readonly plan: ChoppingPlan;
   /** For each kind of frame of the job, the work that it is made for. */
   readonly works: readonly ComposedWork[];
@@ -40,8 +42,9 @@ export function planFrames(
     ...composition.outer,
     count: quantity,
   }));
+  const own = stock.lengths.filter((one) => one.moulding === null || one.moulding === moulding.name);
   const job: ChoppingJob = {
-    lengths: stock.lengths.filter((one) => one.moulding === null || one.moulding === moulding.name),
+    lengths: own,
     ...railsOfFrames(kinds, moulding),
     kerf: moulding.kerf,
     waste: moulding.waste,
@@ -50,7 +53,7 @@ export function planFrames(
   const frames = kinds.map(({ name: title, width, height, count }) =>
     Array.from({ length: count }, () => ({ number: next++, title, size: { width, height } })),
   );
-  return { moulding, job, plan: planChopping(job, options), works: cut, frames };
+  return { moulding, job, stock: own, plan: planChopping(job, options), works: cut, frames };
 }
 
 /** The pages of the chop list. */

@@ -78,6 +78,15 @@ export function prepare(
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
   if (!stock.ok) return within("stock", stock.problems);
+  const { currency } = practice.value.money;
+  if (currency !== null && stock.value.currency !== null && currency !== stock.value.currency)
+    return within("practice", [
+      {
+        field: "money.currency",
+        found: currency,
+        wanted: { kind: "one-of", options: [stock.value.currency] },
+      },
+    ]);
   const { date, light } = order.show;
   const showLight = light === null ? null : readShowLight(light, date);
   if (showLight?.ok === false) return showLight;

@@ -23,11 +23,13 @@ import {
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
+import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
 import type { PacketFile } from "./file.ts";
 import { lightJson, lightWords } from "./light.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
+import { isPriced, moneyJson, quotePages, quoteTable } from "./quote.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
@@ -58,7 +60,8 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   const blanks = numberBlanks(works, boards, order.plan.number);
   if (practice.moulding !== null) order.progress({ doing: "cutting", board: practice.moulding.name });
   const frames = planFrames(works, practice, stock, plans);
-  const files = await filesOf(order, prepared.value, boards, blanks, frames);
+  const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
+  const files = await filesOf(order, prepared.value, boards, blanks, frames, quoted);
   const cut = boards.length > 0;
   return {
     ok: true,
@@ -71,6 +74,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
         ...(cut ? [] : [PACKET.leftOut.boards]),
         ...(practice.moulding === null ? [PACKET.leftOut.frames] : []),
         PACKET.leftOut.wall,
+        ...(quoted === null ? [PACKET.leftOut.quote] : []),
       ],
     },
   };
@@ -82,6 +86,7 @@ async function filesOf(
   boards: readonly PlannedBoard[],
   blanks: Blanks,
   frames: PlannedFrames | null,
+  quoted: Quoted | null,
 ): Promise<PacketFile[]> {
   const { practice, works } = prepared;
   const typeface = pdfTypeface();
@@ -141,7 +146,16 @@ async function filesOf(
     ...(await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface))),
     ...(await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface))),
     csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
-    { name: "packet.json", bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames)) },
+    ...(quoted === null
+      ? []
+      : [
+          ...(await pdf("quote.pdf", titles.quote, quotePages(quoted, prepared, shared, size, typeface))),
+          csv("quote.csv", quoteTable(quoted, prepared)),
+        ]),
+    {
+      name: "packet.json",
+      bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames, quoted)),
+    },
   ];
 }
 
@@ -229,10 +243,12 @@ const csv = (name: string, { header, rows }: TableOut): PacketFile => ({
 
 function packetJson(
   order: PacketOrder,
-  { practice, works, lights, holds, problems }: Prepared,
+  prepared: Prepared,
   boards: readonly PlannedBoard[],
   frames: PlannedFrames | null,
+  quoted: Quoted | null,
 ): string {
+  const { practice, works, lights, holds, problems } = prepared;
   return `${JSON.stringify(
     {
       format: "margent-packet",
@@ -252,6 +268,7 @@ function packetJson(
         boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),
       ),
       ...(frames === null ? {} : { chop: choppingPlanJson(frames.job, frames.plan, practice.ruler.unit, 0) }),
+      ...(quoted === null ? {} : { money: moneyJson(quoted, prepared) }),
       problems,
     },
     null,

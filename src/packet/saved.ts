@@ -20,6 +20,16 @@ const cents = (amount: number): number => Math.round(amount * 100) / 100;
 export interface PlanWithSaved {
   readonly plan: CuttingPlan;
   readonly saved: Saved | null;
+  /** How many of each of the job's sheets a plan from bought ones alone takes; null: there is nothing to save by. */
+  readonly plain: Plain | null;
+}
+
+/** A plan without what was there already. */
+export interface Plain {
+  /** Beside the job's sheets. */
+  readonly used: readonly number[];
+  /** Whether it gives every piece that the plan itself gives. */
+  readonly serves: boolean;
 }
 
 /** Of the time, what the plan may take where another is held against it; that one has the rest, all that the plan left over among it. */
@@ -30,13 +40,18 @@ export function planWithSaved(job: CuttingJob, options: PlanOptions): PlanWithSa
   const bought = job.sheets.filter(({ copies, cost }) => copies === null || cost > 0);
   const windows = job.dropOuts && job.pieces.some(({ window }) => window !== null);
   if (bought.length === job.sheets.length && !windows)
-    return { plan: planCutting(job, options), saved: null };
+    return { plan: planCutting(job, options), saved: null, plain: null };
   const { seconds, clock } = options;
   const began = clock();
   const plan = planCutting(job, { ...options, seconds: OWN_SHARE * seconds });
   const left = Math.max(0, seconds - (clock() - began) / 1000);
   const plain = planCutting({ ...job, sheets: bought, dropOuts: false }, { ...options, seconds: left });
-  return { plan, saved: savedBy(job, plan, plain) };
+  const saved = savedBy(job, plan, plain);
+  const used = job.sheets.map((sheet) => {
+    const own = bought.indexOf(sheet);
+    return plain.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === own).length;
+  });
+  return { plan, saved, plain: { used, serves: saved.kind === "money" } };
 }
 
 function savedBy(job: CuttingJob, plan: CuttingPlan, plain: CuttingPlan): Saved {

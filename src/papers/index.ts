@@ -12,7 +12,14 @@ export type { LabelledBlank, LabelledWork, LabelsJob } from "./labels/job.ts";
 export { backLabels, boardLabels, wallLabels } from "./labels/labels.ts";
 export { cutPlan } from "./cutting/cut-plan.ts";
 export type { CutPlanJob } from "./cutting/desk.ts";
-export { type BoardToBuy, shoppingRows } from "./shopping/items.ts";
+export {
+  type BoardToBuy,
+  type Buying,
+  buying,
+  lengthsToGet,
+  sheetsToGet,
+  shoppingRows,
+} from "./shopping/items.ts";
 export type { ShoppingJob } from "./shopping/desk.ts";
 export { shoppingList } from "./shopping/shopping-list.ts";
 export type { HangingSheetJob } from "./hanging/desk.ts";
@@ -23,3 +30,5 @@ export { benchOrderPaper } from "./bench-order/bench-order.ts";
 export type { BenchOrderJob, CutOfDay, MarkedAlike, RunOfDay, SizeOfDay } from "./bench-order/job.ts";
 export type { ClosingStack, MountingSheetJob } from "./mounting/desk.ts";
 export { mountingSheet } from "./mounting/mounting-sheet.ts";
+export type { QuoteSheetJob } from "./quote/job.ts";
+export { quoteSheet } from "./quote/quote-sheet.ts";

@@ -47,3 +47,4 @@ export { heldDocument } from "./held-schema.ts";
 export { heldJson } from "./held-json.ts";
 export { holdWork } from "./read-held.ts";
 export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";
+export type { MoneyHabits } from "./read-money.ts";

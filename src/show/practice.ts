@@ -3,6 +3,7 @@ import { SIZE_LISTS } from "../assembly/index.ts";
 import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/index.ts";
 import type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 import type { HeldPractice } from "./read-held.ts";
+import type { MoneyHabits } from "./read-money.ts";
 
 /**
  * A studio's habits of composing with every choice made: what a design leaves open is taken from here.
@@ -45,6 +46,7 @@ export interface Practice extends Habits {
   readonly backing: Layer | null;
   readonly glazing: Glazing | null;
   readonly moulding: Moulding | null;
+  readonly money: MoneyHabits;
 }
 
 const DEFAULT_BOARD = "4-ply white rag";

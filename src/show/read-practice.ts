@@ -4,6 +4,7 @@ import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import type { Practice } from "./practice.ts";
 import { readHabits } from "./read-habits.ts";
 import { readHeldHabits } from "./read-held.ts";
+import { readMoney } from "./read-money.ts";
 import { Reader } from "./reader.ts";
 import type { PracticeDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -18,6 +19,7 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     backing: backing === undefined ? null : readBacking(reader, backing),
     glazing: glazing === undefined ? null : readGlazing(reader, glazing, unit),
     moulding: moulding === undefined ? null : readMoulding(reader, moulding, unit),
+    money: readMoney(reader, document.money),
   };
   return reader.problems.length === 0
     ? { ok: true, value: practice }

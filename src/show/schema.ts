@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { GUIDANCE_NAMES, SENSITIVITIES } from "../assembly/index.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
+import { moneyHabits } from "./money-schema.ts";
 import { recordDocument } from "./record-schema.ts";
 
 /**
@@ -204,6 +205,8 @@ export const practiceDocument = z.object({
   backing: z.optional(backing),
   glazing: z.optional(glazing),
   moulding: z.optional(moulding),
+  /** Prices of small parts and of work, and minutes; absent: none is reckoned. */
+  money: z.optional(moneyHabits),
   /** Whose limits of light are kept. */
   lightGuidance: z.optional(z.enum(GUIDANCE_NAMES)),
   paper: z.optional(z.enum(["a4", "letter"])),
@@ -237,6 +240,8 @@ const stockLength = z.object({
 export const stockDocument = z.object({
   unit: z.optional(z.enum(UNITS)),
   currency: z.optional(z.string()),
+  /** The day on which its prices held, ISO 8601. */
+  date: z.optional(z.string()),
   sheets: z.array(stockSheet).check(z.maxLength(10_000)),
   /** Moulding. */
   lengths: z.optional(z.array(stockLength).check(z.maxLength(1000))),

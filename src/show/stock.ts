@@ -1,6 +1,7 @@
 import type { Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { StockLength, StockSheet } from "../plans/index.ts";
+import { dayOf } from "./read-light.ts";
 import { Reader } from "./reader.ts";
 import type { StockDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -11,6 +12,8 @@ export interface StockBoard extends StockSheet {
   readonly pack: Pack | null;
   /** Whether it can be had singly; else only in packs, and its cost is a pack's share. */
   readonly singly: boolean;
+  /** Whether its price was told, or it lies in the rack; else its cost goes by its area. */
+  readonly known: boolean;
 }
 
 /** So many together for one price. */
@@ -22,6 +25,7 @@ export interface Pack {
 /** A length of moulding; `moulding` null: of the practice's own. */
 export interface StockMoulding extends StockLength {
   readonly moulding: string | null;
+  readonly known: boolean;
 }
 
 /** What lies in the rack and what can be bought. */
@@ -32,6 +36,8 @@ export interface Stock {
   readonly least: Size | null;
   readonly longestCut: Length | null;
   readonly currency: string | null;
+  /** The day on which its prices held, ISO 8601; null: not told. */
+  readonly date: string | null;
   /** Whether prices were given; without them a sheet is priced by its area, the smallest bought one at 1. */
   readonly priced: boolean;
 }
@@ -76,6 +82,8 @@ export function readStock(document: StockDocument): Read<Stock> {
       cost: one.cost ?? (typeof one.copies === "number" ? 0 : null),
     };
   });
+  if (document.date !== undefined && dayOf(document.date) === null)
+    reader.refuse("date", document.date, { kind: "date", after: null });
   const shortest = Math.min(...lengths.map(({ length }) => length));
   const smallest = Math.min(...sized.map(({ width, height }) => width * height));
   const stock: Stock = {
@@ -88,6 +96,7 @@ export function readStock(document: StockDocument): Read<Stock> {
       copies: sheet.copies ?? null,
       pack: sheet.pack ?? null,
       singly: sheet.pack === undefined || sheet.cost !== undefined,
+      known: sheet.cost !== undefined || sheet.pack !== undefined || typeof sheet.copies === "number",
       // An offcut of the rack is there already; a bought sheet without a price goes by its area, to the hundredth.
       cost:
         sheet.cost ??
@@ -99,6 +108,7 @@ export function readStock(document: StockDocument): Read<Stock> {
     })),
     lengths: lengths.map((one) => ({
       ...one,
+      known: one.cost !== null,
       cost: one.cost ?? Math.round((100 * one.length) / shortest) / 100,
     })),
     least:
@@ -110,6 +120,7 @@ export function readStock(document: StockDocument): Read<Stock> {
           },
     longestCut: document.longestCut === undefined ? null : reader.size("longestCut", document.longestCut),
     currency: document.currency ?? null,
+    date: document.date ?? null,
     priced: [...document.sheets, ...(document.lengths ?? [])].some(
       (one) => (one.cost ?? 0) > 0 || ("pack" in one && one.pack !== undefined),
     ),

@@ -83,6 +83,7 @@ export const PACKET = {
     boardLabels: "Board labels",
     backLabels: "Back labels",
     wallLabels: "Wall labels",
+    quote: "Quote",
     benchOrder: "Bench order",
   },
   progress: (progress: PacketProgress): string => {
@@ -101,6 +102,7 @@ export const PACKET = {
   leftOut: {
     frames: "chop-list.pdf and chop-list.csv are left out: the practice has no moulding.",
     wall: "hanging.pdf is left out: the show has no wall.",
+    quote: "quote.pdf and quote.csv are left out: no price is known.",
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
   },
   unknownColumns: (names: string): string => `Columns kept as they are and not read: ${names}.`,

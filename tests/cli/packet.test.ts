@@ -47,6 +47,8 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
     "labels.pdf",
     "mounting-sheets.pdf",
     "packet.json",
+    "quote.csv",
+    "quote.pdf",
     "shopping-list.csv",
     "shopping-list.pdf",
     "wall-labels.pdf",
@@ -84,10 +86,11 @@ test("[K4] a messy European list: good rows through, bad ones named by row and c
   }
 });
 
-test("[K1] a clean list is status 0, a list without one good row 2", () => {
+test("[K1] [MN6] a clean list is status 0, a list without one good row 2", () => {
   const clean = "title,sheet width,sheet height,outer width,outer height\nEbb,8,10,11,14\n";
   const good = margent(["packet", list(clean), "--out", join(folder(), "p"), ...DATE]);
   expect([good.status, good.err.includes("found")]).toEqual([0, false]);
+  expect(good.err).toContain("quote.pdf and quote.csv are left out: no price is known.");
   const none = margent([
     "packet",
     list("title,sheet width,sheet height\nEbb,71/4,10\n"),
