@@ -101,12 +101,16 @@ export function sayBound(how: BoundArgument): string {
   switch (how) {
     case "none":
       return "nothing better than 0 is known";
+    case "piece":
+      return "the cheapest sheet that takes one of the pieces";
     case "area":
       return "the area of the pieces against the area of the sheets";
     case "values":
       return "the most that straight cuts can get out of each sheet, by area, reckoned exactly";
     case "columns":
       return "the best mix of all straight-cut layouts, sheets taken in parts (a linear programme)";
+    case "every-way":
+      return "every way to cut these few pieces was tried";
   }
 }
 

@@ -38,7 +38,6 @@ const small = fc.record({
   }),
 });
 
-// Always the same 150 jobs: that the search finds the least there is on every job is a hope, not a promise.
 test("[CT9] the plan is the least there is on 150 small jobs, by trying every way to cut", () => {
   fc.assert(
     fc.property(small, ({ width, height, pieces }) => {
@@ -48,7 +47,7 @@ test("[CT9] the plan is the least there is on 150 small jobs, by trying every wa
       );
       expect(planned(job).cost).toBe(leastSheets(width, height, pieces));
     }),
-    { numRuns: 150, seed: 20 },
+    { numRuns: 150 },
   );
 });
 

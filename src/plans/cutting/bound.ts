@@ -30,18 +30,29 @@ export function boundByValues(job: Priceable, values: ArrayLike<number>, worth: 
   let best = 0;
   for (const ratio of [...ratios, cap]) {
     if (ratio > cap || ratio === Number.POSITIVE_INFINITY) continue;
-    let bound = ratio * total;
+    // A hair off for the rounding of the sums, so that it never claims more than is true.
+    let bound = ratio * total * (1 - 1e-11);
     job.stocks.forEach((stock, index) => {
       if (stock.copies === Number.POSITIVE_INFINITY || stock.copies === 0) return;
       bound -= stock.copies * Math.max(0, ratio * at(worth, index) - stock.cost);
     });
     best = Math.max(best, bound);
   }
-  // A hair off for the rounding of the sums, so that it never claims more than is true.
-  return best * (1 - 1e-11);
+  return best;
 }
 
-/** The best of the bounds that are cheap: by area, and by what a pricing says. */
+/** What the piece that asks for the dearest sheet costs by itself at least. */
+function dearestPiece({ kinds, stocks }: WholeJob): number {
+  const least = kinds.map((kind) =>
+    stocks.reduce(
+      (low, stock) => (stock.copies > 0 && fitsAtAll(kind, stock) ? Math.min(low, stock.cost) : low),
+      Number.POSITIVE_INFINITY,
+    ),
+  );
+  return least.reduce((most, one) => (one > most && Number.isFinite(one) ? one : most), 0);
+}
+
+/** The best of the bounds that are cheap: by one piece, by area, and by what a pricing says. */
 export function cheapBound(job: WholeJob, pricing: Pricing | null): CostBound {
   const areas = job.kinds.map((kind) => kind.width * kind.height);
   const byArea = boundByValues(
@@ -50,6 +61,7 @@ export function cheapBound(job: WholeJob, pricing: Pricing | null): CostBound {
     job.stocks.map((stock) => stock.width * stock.height),
   );
   let best: CostBound = { cost: byArea, how: byArea > 0 ? "area" : "none" };
+  best = better(best, dearestPiece(job), "piece");
   if (pricing !== null) {
     pricing.fill(areas);
     best = better(

@@ -11,7 +11,7 @@ export function checkMoney(job: CuttingJob, plan: CuttingPlan, report: Report): 
     from.kind === "stock" ? [job.sheets[from.sheet]?.cost ?? 0] : [],
   );
   const cost = bought.reduce((sum, one) => sum + one, 0);
-  const hair = 1e-9 * Math.max(1, cost);
+  const hair = 1e-9 * cost;
   if (!(Math.abs(cost - plan.cost) <= hair)) report({ code: "cost", said: plan.cost, counted: cost });
   if (plan.sheetsUsed !== bought.length) {
     report({ code: "sheets-used", said: plan.sheetsUsed, counted: bought.length });
@@ -35,7 +35,7 @@ function cheaperSum(job: CuttingJob, least: number, below: number): boolean {
     if (sum >= least && sum < below) return true;
     if (sums.size > MOST_SUMS) return true;
     for (const price of prices) {
-      const next = Math.round((sum + price) * 1e6) / 1e6;
+      const next = Number((sum + price).toPrecision(14));
       if (next < below) sums.add(next);
     }
   }

@@ -1,5 +1,6 @@
 import { assemble } from "./assemble.ts";
 import { at } from "../at.ts";
+import { cheapestOfFew } from "./exact.ts";
 import { cheapBound, reachableBound } from "./bound.ts";
 import { cuttingFaults } from "./check.ts";
 import { checksOf } from "./findings.ts";
@@ -85,25 +86,32 @@ interface Found {
   readonly bound: CostBound;
 }
 
-/** The best plans; of a small job never dearer than without its windows. */
+/** The best plans: of a few pieces the cheapest there are, and of a small job never dearer than without its windows. */
 function bestPlans(job: CuttingJob, whole: WholeJob, options: PlanOptions, timeLeft: () => number): Found {
+  const least = leastOf(job.least, whole);
+  const exact = timeLeft() > 0 ? cheapestOfFew(whole, least, () => timeLeft() <= 0) : null;
+  if (exact !== null) {
+    const cheapest = judged(whole, least, exact);
+    return foundFor(job, whole, [cheapest], { cost: cheapest.cost, how: "every-way" }, options, timeLeft);
+  }
   const windows = whole.stocks.some(({ hosts }) => hosts !== null);
-  if (!windows || !isSmall(whole)) return foundFor(job, whole, [], options, timeLeft);
+  if (!windows || !isSmall(whole)) return foundFor(job, whole, [], null, options, timeLeft);
   const stocks = whole.stocks.map((stock) => (stock.hosts === null ? stock : { ...stock, copies: 0 }));
-  const without = foundFor(job, { ...whole, stocks }, [], options, timeLeft);
-  return foundFor(job, whole, without.best, options, timeLeft);
+  const without = foundFor(job, { ...whole, stocks }, [], null, options, timeLeft);
+  return foundFor(job, whole, without.best, null, options, timeLeft);
 }
 
 function foundFor(
   job: CuttingJob,
   whole: WholeJob,
   known: readonly Judged[],
+  exact: CostBound | null,
   options: PlanOptions,
   timeLeft: () => number,
 ): Found {
   const { seed, clock, solver = null } = options;
   const pricing = pricingFor(whole);
-  const cheap = cheapBound(whole, pricing);
+  const cheap = exact ?? cheapBound(whole, pricing);
   const told = teller(whole, options);
   const least = leastOf(job.least, whole);
   const searchFrom = timeLeft() * (1 - FIRST_SHARE);
@@ -141,7 +149,8 @@ function teller(whole: WholeJob, { clock, progress }: PlanOptions): (best: Judge
     if (now - last < BETWEEN) return;
     last = now;
     const complete = best.missing === 0 && whole.impossible.length === 0;
-    progress({ cost: best.cost, bound: reachableBound(whole, bound), complete });
+    const { money } = whole;
+    progress({ cost: best.cost * money, bound: reachableBound(whole, bound) * money, complete });
   };
 }
 
@@ -192,7 +201,7 @@ function completed(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Jud
 /** The bound of the whole demand, taken up to the next sum of prices; nothing is known where the stock runs out. */
 function boundFor(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Judged, cost: number): CostBound {
   if (plan.missing > 0) return { cost: 0, how: "none" };
-  return { ...bound, cost: Math.min(moneyOf(job, reachableBound(whole, bound)), cost) };
+  return { ...bound, cost: Math.min(moneyOf(job, reachableBound(whole, bound) * whole.money), cost) };
 }
 
 function costOf(job: CuttingJob, sheets: readonly PlannedSheet[]): number {

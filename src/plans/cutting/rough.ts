@@ -55,9 +55,9 @@ export const compareJudged = (a: Judged, b: Judged): number =>
 /** Sums of prices differ in their last digits by the order in which they were added. */
 const money = (difference: number): number => (Math.abs(difference) < 1e-6 ? 0 : difference);
 
-/** Area of the largest rest that is at least `least`, either way up. */
-function largestRest(part: Part, least: { readonly width: number; readonly height: number }): number {
-  if (part.is === "piece") return 0;
+/** Area of the largest rest that is at least `least`, either way up; nought where none is worth keeping. */
+export function largestRest(part: Part, least: Least): number {
+  if (part.is === "piece" || least === null) return 0;
   const across = extent(part, otherAxis(part.axis));
   const [long, short] = [Math.max(part.rest, across), Math.min(part.rest, across)];
   const keeps = long >= Math.max(least.width, least.height) && short >= Math.min(least.width, least.height);

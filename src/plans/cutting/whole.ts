@@ -1,5 +1,6 @@
 import { type Length, ZERO } from "../../lengths/index.ts";
 import type { CuttingJob, PieceWanted, StockSheet } from "./job.ts";
+import { moneyUnit } from "./money.ts";
 
 /**
  * The job as the planners see it: whole numbers of the largest unit that all its lengths share, with
@@ -10,6 +11,8 @@ import type { CuttingJob, PieceWanted, StockSheet } from "./job.ts";
 export interface WholeJob {
   /** Ticks in one unit. */
   readonly unit: number;
+  /** What 1 of the stocks' costs is, in the job's money: they are whole numbers where prices have a common unit. */
+  readonly money: number;
   /** In units. */
   readonly kerf: number;
   readonly kinds: readonly Kind[];
@@ -40,6 +43,7 @@ export interface Kind {
 export interface Stock {
   readonly width: number;
   readonly height: number;
+  /** In the whole job's `money`. */
   readonly cost: number;
   /** Infinity: as many as wanted. */
   readonly copies: number;
@@ -65,12 +69,14 @@ export function wholeJob(job: CuttingJob): WholeJob {
   const unit = commonUnit(job, wanted);
   const kinds = kindsOf(job, wanted, unit);
   const dropOuts = job.dropOuts ? dropOutsOf(job, wanted, unit) : [];
+  const money = moneyOf(job);
   return {
     unit,
+    money,
     kerf: job.kerf / unit,
     kinds,
     stocks: [
-      ...job.sheets.map((sheet) => stockOf(job, sheet, unit)),
+      ...job.sheets.map((sheet) => stockOf(job, sheet, unit, money)),
       ...dropOuts.filter((stock) => kinds.some((kind) => fitsAtAll(kind, stock))),
     ],
     impossible,
@@ -161,13 +167,27 @@ function kindsOf(job: CuttingJob, wanted: readonly number[], unit: number): Kind
     .toSorted((a, b) => b.width * b.height - a.width * a.height || b.width - a.width || b.height - a.height);
 }
 
-function stockOf(job: CuttingJob, sheet: StockSheet, unit: number): Stock {
+/** The unit of all prices, else a millionth of the largest: the planners take a difference of a millionth of it for none. */
+function moneyOf({ sheets }: CuttingJob): number {
+  const prices = sheets.map(({ cost }) => cost);
+  const most = prices.reduce((one, other) => Math.max(one, other), 0);
+  return moneyUnit(prices) ?? (most > 0 ? most * 1e-6 : 1);
+}
+
+/** A price in the planners' money, whole where it is a whole number of it. */
+function costIn(money: number, price: number): number {
+  const cost = price / money;
+  const near = Math.round(cost);
+  return Math.abs(cost - near) <= 1e-9 * near ? near : cost;
+}
+
+function stockOf(job: CuttingJob, sheet: StockSheet, unit: number, money: number): Stock {
   const kerf = job.kerf / unit;
   const [width, height] = usable(sheet);
   return {
     width: Math.max(0, width / unit) + kerf,
     height: Math.max(0, height / unit) + kerf,
-    cost: sheet.cost,
+    cost: costIn(money, sheet.cost),
     copies: width > 0 && height > 0 ? (sheet.copies ?? Number.POSITIVE_INFINITY) : 0,
     longestCut: cutLimit(job, unit, sheet.trim),
     trimmed: sheet.trim > 0,
