@@ -7,7 +7,7 @@ const DEFINES_ONLY = /\/src\/(lengths|geometry|assembly|plans|show|drawings|word
 
 /** Offered to all by an index, wanted only where a file is brought in or by what follows. */
 const LATER =
-  /\/(zod|fflate|hucre)\/|\/assembly\/(hang|hold|light|record|frame)\/|\/show\/(lists|[a-z-]*schema|validate)|\/views\/grips|\/words\/(reckoning|page\/(dialogs|files|sums|troubles|ways))/;
+  /\/(zod|fflate|hucre)\/|\/assembly\/(hang|hold|light|record|frame)\/|\/show\/(lists|metadata|[a-z-]*schema|validate)|\/views\/grips|\/words\/(reckoning|page\/(dialogs|files|sums|troubles|ways))/;
 
 /** What the page's entry imports, and what that imports: needed before one can work anywhere, so it comes as one file. */
 const atOnce = new Set<string>();

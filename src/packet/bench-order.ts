@@ -5,12 +5,7 @@ import { BENCH_ORDER } from "../words/packet.ts";
 import type { BenchDay, MatOfDay } from "./bench-day.ts";
 import type { Packeted } from "./bench-sheets.ts";
 import type { Blank, Blanks } from "./blanks.ts";
-
-/** A table as a list has it: a header and rows of texts. */
-export interface TableOut {
-  readonly header: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
+import type { TableOut } from "./file.ts";
 
 /** The batch in the order of a day at the cutter: one row for each mat at each setting of the stop, its copies together. */
 export function benchOrder(day: BenchDay): TableOut {

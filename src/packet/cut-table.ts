@@ -1,6 +1,6 @@
 import { type Length, printExact } from "../lengths/index.ts";
 import { CUT_TABLE } from "../words/packet.ts";
-import type { TableOut } from "./bench-order.ts";
+import type { TableOut } from "./file.ts";
 import type { Blank } from "./blanks.ts";
 
 /** Every blank of every plan as a row: its number, what it is for, its size, and where it lies on which sheet. */

@@ -1,5 +1,19 @@
+import { writeCsv } from "../show/index.ts";
+
 /** One file of a packet. */
 export interface PacketFile {
   readonly name: string;
   readonly bytes: Uint8Array;
 }
+
+/** A table as a list has it: a header and rows of texts. */
+export interface TableOut {
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** For spreadsheets: with a byte-order mark, or some of them would garble every name that is not plain English. */
+export const csvFile = (name: string, { header, rows }: TableOut): PacketFile => ({
+  name,
+  bytes: new TextEncoder().encode(writeCsv(header, rows, { bom: true })),
+});

@@ -11,7 +11,7 @@ import {
 import type { Moulding, Practice, Stock, StockMoulding } from "../show/index.ts";
 import { CHOP_TABLE } from "../words/packet.ts";
 import type { Packeted } from "./bench-sheets.ts";
-import type { TableOut } from "./bench-order.ts";
+import type { TableOut } from "./file.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** The frames of a packet: the moulding's job with its plan, and what each frame is called. */

@@ -2,7 +2,7 @@ import type { Typeface } from "../drawings/index.ts";
 import { sum, times } from "../lengths/index.ts";
 import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../drawings/writers/pdf/index.ts";
 import { benchDay } from "./bench-day.ts";
-import { benchOrder, benchOrderJob, type TableOut } from "./bench-order.ts";
+import { benchOrder, benchOrderJob } from "./bench-order.ts";
 import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
 import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
@@ -21,15 +21,16 @@ import {
   wallLabels,
 } from "../papers/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
-import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem, writeCsv } from "../show/index.ts";
+import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
 import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
-import type { PacketFile } from "./file.ts";
+import { csvFile, type PacketFile, type TableOut } from "./file.ts";
 import { lightJson, lightWords } from "./light.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import { isPriced, moneyJson, quotePages, quoteTable } from "./quote.ts";
+import { recordFiles } from "./records.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
@@ -120,18 +121,18 @@ async function filesOf(
       mountingPages(prepared, shared, size, typeface),
     )),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
-    csv("cut-plan.csv", cutTable(blanks.all)),
+    csvFile("cut-plan.csv", cutTable(blanks.all)),
     ...(frames === null
       ? []
       : [
           ...(await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface))),
-          csv("chop-list.csv", chopTable(frames, shared)),
+          csvFile("chop-list.csv", chopTable(frames, shared)),
         ]),
     ...(boards.length === 0
       ? []
       : [
           ...(await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface))),
-          csv(
+          csvFile(
             "shopping-list.csv",
             tableOf(shoppingRows(boards, shopping.moulding, practice.ruler, shopping.priced, shopping.tape)),
           ),
@@ -141,17 +142,18 @@ async function filesOf(
       titles.benchOrder,
       benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
     )),
-    csv("bench-order.csv", benchOrder(day)),
+    csvFile("bench-order.csv", benchOrder(day)),
     ...(await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface))),
     ...(await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface))),
     ...(await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface))),
-    csv("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
+    csvFile("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
     ...(quoted === null
       ? []
       : [
           ...(await pdf("quote.pdf", titles.quote, quotePages(quoted, prepared, shared, size, typeface))),
-          csv("quote.csv", quoteTable(quoted, prepared)),
+          csvFile("quote.csv", quoteTable(quoted, prepared)),
         ]),
+    ...(works.length === 0 ? [] : await recordFiles(prepared, shared)),
     {
       name: "packet.json",
       bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames, quoted)),
@@ -234,12 +236,6 @@ async function pdfBytes(pages: Iterable<PdfPage>, options: PdfOptions): Promise<
   await streamPdf(counted(), options, (chunk) => chunks.push(chunk));
   return written === 0 ? null : Buffer.concat(chunks);
 }
-
-/** For spreadsheets: with a byte-order mark, or some of them would garble every name that is not plain English. */
-const csv = (name: string, { header, rows }: TableOut): PacketFile => ({
-  name,
-  bytes: new TextEncoder().encode(writeCsv(header, rows, { bom: true })),
-});
 
 function packetJson(
   order: PacketOrder,

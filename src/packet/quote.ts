@@ -4,7 +4,7 @@ import type { Page, PaperSize } from "../papers/index.ts";
 import type { Costs, Money } from "../plans/index.ts";
 import { QUOTE, sayMissing, sayMoney } from "../words/quote.ts";
 import type { Packeted } from "./bench-sheets.ts";
-import type { TableOut } from "./bench-order.ts";
+import type { TableOut } from "./file.ts";
 import type { Quoted } from "./money.ts";
 import type { Prepared } from "./order.ts";
 

@@ -48,3 +48,4 @@ export { heldJson } from "./held-json.ts";
 export { holdWork } from "./read-held.ts";
 export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";
 export type { MoneyHabits } from "./read-money.ts";
+export * from "./metadata/index.ts";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { LABEL_HEIGHT, LABEL_LIMITS, labelChecks } from "../../src/assembly/index.ts";
 import { toInches, toMillimetres } from "../../src/lengths/index.ts";
+import { DUBLIN_CORE, IPTC_ARTWORK, OBJECT_ID } from "../../src/show/index.ts";
 
 const wordsOf = (count: number): string => Array.from({ length: count }, () => "tide").join(" ");
 const codesOf = (text: string): readonly string[] =>
@@ -31,5 +32,53 @@ describe("wall labels", () => {
       expect(
         Math.abs(toMillimetres(LABEL_HEIGHT.in[key]) - toMillimetres(LABEL_HEIGHT.mm[key])),
       ).toBeLessThan(5);
+  });
+});
+
+describe("names of metadata", () => {
+  it("[RE3] Object ID: photographs, nine categories, a short description, and five more that are recommended (ICOM and Getty)", () => {
+    expect(OBJECT_ID.map(([category]) => category)).toEqual([
+      "Photographs",
+      "Type of object",
+      "Materials and techniques",
+      "Measurements",
+      "Inscriptions and markings",
+      "Distinguishing features",
+      "Title",
+      "Subject",
+      "Date or period",
+      "Maker",
+      "Short description",
+      "Inventory number",
+      "Related written material",
+      "Place of origin or discovery",
+      "Cross-reference to related objects",
+      "Date documented",
+    ]);
+  });
+
+  it("[RE4] Dublin Core: fifteen elements (DCMI 1.1, ISO 15836)", () => {
+    expect(DUBLIN_CORE).toHaveLength(15);
+    expect([...DUBLIN_CORE].toSorted()).toEqual([...DUBLIN_CORE]);
+    expect(new Set(DUBLIN_CORE)).toEqual(
+      new Set(
+        "contributor coverage creator date description format identifier language publisher relation rights source subject title type".split(
+          " ",
+        ),
+      ),
+    );
+  });
+
+  it("[RE4] IPTC's artwork or object: title, creator, date created, source, inventory number, copyright notice (public documentation; their names in the file from memory)", () => {
+    const names: readonly string[] = IPTC_ARTWORK.map(([name]) => name);
+    for (const name of [
+      "AOTitle",
+      "AOCreator",
+      "AODateCreated",
+      "AOSource",
+      "AOSourceInvNo",
+      "AOCopyrightNotice",
+    ])
+      expect(names).toContain(name);
   });
 });
