@@ -1,18 +1,20 @@
-import { type Composition, holdStops } from "../assembly/index.ts";
+import { type Composition, frameStops, holdStops } from "../assembly/index.ts";
 import type { Packet } from "../packet/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayChoppingCheck } from "../words/chopping.ts";
 import { sayCuttingCheck } from "../words/cutting.ts";
+import { sayFrameCheck } from "../words/frame.ts";
 import { sayHoldCheck } from "../words/held.ts";
 import { sayCheck, type Speech } from "../words/index.ts";
 import { PACKET } from "../words/packet.ts";
 
-/** All that stops some work of a packet, a line each: in its mats, in its holding, in the plans of its boards and frames; then what could not be read. */
+/** All that stops some work of a packet, a line each: in its mats, in its holding, in its frame, in the plans of its boards and frames; then what could not be read. */
 export const packetStops = (packet: Packet): string[] => [
   ...composedLines(packet),
   ...heldLines(packet),
+  ...framedLines(packet),
   ...boardLines(packet),
-  ...frameLines(packet),
+  ...railLines(packet),
   ...packet.prepared.problems.map(({ row, column, found, wanted }) =>
     CLI.problem(`row ${row}, ${column}`, found, wanted),
   ),
@@ -33,6 +35,14 @@ const heldLines = (packet: Packet): string[] =>
     ),
   );
 
+/** Works that do not go into their frame. */
+const framedLines = (packet: Packet): string[] =>
+  packet.prepared.works.flatMap(({ row, work, composition }, index) =>
+    frameStops(packet.prepared.framed[index] ?? null).map((check) =>
+      PACKET.stopped(row, work.title, sayFrameCheck(check, speechOf(packet, composition))),
+    ),
+  );
+
 /** Pieces that no sheet gives, by the row of the work that wants them. */
 const boardLines = ({ prepared, boards }: Packet): string[] =>
   boards.flatMap(({ board, job, plan, uses, ruler }) =>
@@ -44,15 +54,14 @@ const boardLines = ({ prepared, boards }: Packet): string[] =>
   );
 
 /** The same for rails. */
-function frameLines({ prepared, frames }: Packet): string[] {
-  if (frames === null) return [];
-  const { job, plan, moulding, works } = frames;
-  return plan.checks.map((check) => {
-    const work = works[job.rails[check.rail]?.frame?.kind ?? -1];
-    const said = sayChoppingCheck(check, { job, unit: prepared.practice.ruler.unit });
-    return PACKET.stopped(work?.row ?? null, moulding.name, said);
-  });
-}
+const railLines = ({ prepared, frames }: Packet): string[] =>
+  frames.flatMap(({ job, plan, moulding, works }) =>
+    plan.checks.map((check) => {
+      const work = works[job.rails[check.rail]?.frame?.kind ?? -1];
+      const said = sayChoppingCheck(check, { job, unit: prepared.practice.ruler.unit });
+      return PACKET.stopped(work?.row ?? null, moulding.name, said);
+    }),
+  );
 
 const speechOf = ({ prepared }: Packet, { design }: Composition): Speech => ({
   ruler: design.ruler,

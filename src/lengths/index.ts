@@ -5,6 +5,7 @@ export {
   type Figure,
   figureOf,
   figureText,
+  fineRuler,
   printExact,
   printLength,
   type Ruler,

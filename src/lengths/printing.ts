@@ -1,7 +1,10 @@
 import {
+  inch,
   isWholeIn,
   type Length,
+  mm,
   type Rounding,
+  smaller,
   TICKS_PER_INCH,
   toGraduation,
   toMillimetres,
@@ -14,6 +17,12 @@ export interface Ruler {
   readonly unit: Unit;
   readonly graduation: Length;
 }
+
+/** Finer than borders are marked, 1/32 in or 0.1 mm: for what a board is thick, and what paper moves. */
+export const fineRuler = ({ unit, graduation }: Ruler): Ruler => ({
+  unit,
+  graduation: smaller(graduation, unit === "in" ? inch(1, 32) : mm(0.1)),
+});
 
 /**
  * A printed length in its parts, so that a figure can be drawn without ever reading a text again:

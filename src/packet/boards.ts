@@ -83,7 +83,6 @@ function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyM
     entry.entries.push({ piece, use });
     wanted.set(board, entry);
   };
-  const { backing, glazing } = practice;
   const going = works.flatMap((one, work) => (one.stopped ? [] : [{ ...one, index: work }]));
   for (const { index, work, composition, quantity } of going) {
     const { outer, design } = composition;
@@ -95,7 +94,7 @@ function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyM
     }
     want(design.mount, { ...base, window: null }, { work: index, mat: null, layer: "mount" });
   }
-  for (const { index, work, composition, quantity } of going) {
+  for (const { index, work, composition, quantity, backing, glazing } of going) {
     const layers = [
       ...(backing === null ? [] : [{ ...backing, layer: "backing", material: "board", kerf: ZERO } as const]),
       ...(glazing === null ? [] : [{ ...glazing, layer: "glazing", material: glazing.kind } as const]),

@@ -7,11 +7,14 @@ export const planHolds = (
   works: readonly ComposedWork[],
   practice: PracticeDocument,
 ): ReturnType<typeof ofEachWork<HoldPlan>> =>
-  ofEachWork(works, ({ work, composition }) => {
+  ofEachWork(works, ({ work, composition, glazing }) => {
     const habits = practiceFor(practice, composition.design.ruler.unit);
     if (!habits.ok) return inPractice(habits.problems);
     const { held = {}, print } = work.design;
-    return holdWork(composition, held, work.process ?? print?.process ?? "", habits.value);
+    return holdWork(composition, held, work.process ?? print?.process ?? "", {
+      ...habits.value,
+      glazing,
+    });
   });
 
 /** A work whose papers all say what does hold it, where that is not what was asked. */

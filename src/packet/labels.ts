@@ -7,7 +7,7 @@ import type { Blanks } from "./blanks.ts";
 import type { Prepared } from "./order.ts";
 
 /** The labels of a packet: one for the back of every copy and one for the wall for every work that is cut, one for every blank. */
-export function labelsJob({ works, holds, practice }: Prepared, blanks: Blanks, shared: Packeted): LabelsJob {
+export function labelsJob({ works, holds, framed }: Prepared, blanks: Blanks, shared: Packeted): LabelsJob {
   return {
     works: works.flatMap((one, index) => {
       if (one.stopped) return [];
@@ -16,8 +16,8 @@ export function labelsJob({ works, holds, practice }: Prepared, blanks: Blanks, 
         work: workWords(one),
         composition: one.composition,
         held: holds[index] ?? null,
-        glazing: practice.glazing,
-        weight: null,
+        glazing: one.glazing,
+        weight: framed[index]?.mass.total ?? null,
         text: record.label ?? "",
         mark: record.inventoryNumber ?? "",
       };

@@ -26,7 +26,7 @@ export function quotePacket(
   { works, holds, stock, practice }: Prepared,
   boards: readonly PlannedBoard[],
   blanks: Blanks,
-  frames: PlannedFrames | null,
+  frames: readonly PlannedFrames[],
   options: PlanOptions,
 ): Quoted | null {
   const going = works.flatMap(({ stopped }, index) => (stopped ? [] : [index]));
@@ -42,7 +42,7 @@ export function quotePacket(
     const { quantity, composition } = work;
     const mats = composition.mats.length * quantity;
     const glazed = panes.some(({ uses }) => uses.some((use) => use.work === index)) ? quantity : 0;
-    const framed = frames === null ? 0 : quantity;
+    const framed = frames.some((one) => one.works.includes(work)) ? quantity : 0;
     return [
       {
         title: work.work.title,
@@ -68,17 +68,15 @@ export function quotePacket(
     works: quoted,
     goods: [
       ...boards.map((board) => goodsOfBoard(board, at, going.length, digits)),
-      ...(frames === null
-        ? []
-        : [
-            goodsOfFrames(
-              frames,
-              frames.works.map((work) => at.get(works.indexOf(work)) ?? 0),
-              going.length,
-              options,
-              digits,
-            ),
-          ]),
+      ...frames.map((one) =>
+        goodsOfFrames(
+          one,
+          one.works.map((work) => at.get(works.indexOf(work)) ?? 0),
+          going.length,
+          options,
+          digits,
+        ),
+      ),
     ],
     fittings: money.fittings,
     minutes: money.minutes,

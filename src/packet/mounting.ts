@@ -1,11 +1,12 @@
+import type { FramePlan } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
-import { mountingSheet, type Page, type PaperSize } from "../papers/index.ts";
+import { type ClosingStack, mountingSheet, type Page, type PaperSize } from "../papers/index.ts";
 import { type Packeted, workWords } from "./bench-sheets.ts";
 import type { Prepared } from "./order.ts";
 
 /** The mounting and closing sheet of every work that is cut and has a print, one after the other. */
 export function* mountingPages(
-  { works, holds }: Prepared,
+  { works, holds, framed }: Prepared,
   { practice, house, plan: planWords }: Packeted,
   size: PaperSize,
   typeface: Typeface,
@@ -19,8 +20,8 @@ export function* mountingPages(
         work: workWords(one),
         composition,
         plan,
-        glazing: practice.glazing?.kind ?? null,
-        stack: null,
+        glazing: one.glazing?.kind ?? null,
+        stack: closingStack(framed[index]),
         house,
         planWords,
         language: practice.language,
@@ -29,4 +30,10 @@ export function* mountingPages(
       typeface,
     );
   }
+}
+
+/** Null where the rabbet's depth is not known: both are then measured at the bench. */
+function closingStack(plan: FramePlan | null | undefined): ClosingStack | null {
+  const rabbet = plan?.frame.profile.depth ?? null;
+  return plan === null || plan === undefined || rabbet === null ? null : { stack: plan.stack.depth, rabbet };
 }

@@ -1,5 +1,6 @@
 import type { IntegerSolver } from "../plans/index.ts";
-import type { HoldPlan, LightPlan } from "../assembly/index.ts";
+import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
+import { framesShort, planFramed, type Reuse, reuseOf } from "./framed.ts";
 import { asHeld, planHolds } from "./hold.ts";
 import { planLights } from "./light.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
@@ -61,6 +62,10 @@ export interface Prepared {
   readonly lights: readonly (LightPlan | null)[];
   /** How each work is held, in their order; null for a mat without a print. */
   readonly holds: readonly (HoldPlan | null)[];
+  /** Each work in its frame, in their order; null where it is not framed. */
+  readonly framed: readonly (FramePlan | null)[];
+  /** What exists of frames and mats, with the works that go into it. */
+  readonly reuse: readonly Reuse[];
   /** Whether some work leaves its outer size to the practice, which must then be named. */
   readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
@@ -73,7 +78,10 @@ export function prepare(
 ):
   | { readonly ok: true; readonly value: Prepared }
   | { readonly ok: false; readonly problems: readonly Problem[] } {
-  const practiceDocument = order.practice ?? order.show.practice ?? { unit: order.show.unit };
+  const practiceDocument = withFrames(
+    order.practice ?? order.show.practice ?? { unit: order.show.unit },
+    order.show.frames,
+  );
   const practice = practiceFor(practiceDocument, practiceDocument.unit ?? order.show.unit);
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
@@ -94,7 +102,7 @@ export function prepare(
   const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
   const holds = planHolds(composed, practiceDocument);
   const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
-  const problems = [...unread, ...lights.problems, ...holds.problems];
+  const problems = [...unread, ...lights.problems, ...holds.problems, ...framesShort(works)];
   return {
     ok: true,
     value: {
@@ -104,6 +112,8 @@ export function prepare(
       works,
       lights: lights.plans,
       holds: holds.plans,
+      framed: planFramed(works, holds.plans),
+      reuse: reuseOf(works, practiceDocument),
       usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [
@@ -119,6 +129,10 @@ export function prepare(
     },
   };
 }
+
+/** A practice with a show's own kinds of frame before those of the same name. */
+const withFrames = (practice: PracticeDocument, own: ShowRead["frames"]): PracticeDocument =>
+  own.length === 0 ? practice : { ...practice, frames: [...own, ...(practice.frames ?? [])] };
 
 const within = (
   what: string,

@@ -8,7 +8,7 @@ import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
 import { chopListPages, chopTable, type PlannedFrames, planFrames } from "./frames.ts";
-import { labelJson, labelsJob } from "./labels.ts";
+import { labelsJob } from "./labels.ts";
 import {
   backLabels,
   benchOrderPaper,
@@ -21,15 +21,16 @@ import {
   wallLabels,
 } from "../papers/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
-import { choppingPlanJson, compositionJson, cuttingPlanJson, type Problem } from "../show/index.ts";
+import type { Problem } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
 import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
 import { csvFile, type PacketFile, type TableOut } from "./file.ts";
-import { lightJson, lightWords } from "./light.ts";
+import { lightWords } from "./light.ts";
+import { packetJson } from "./packet-json.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
-import { isPriced, moneyJson, quotePages, quoteTable } from "./quote.ts";
+import { isPriced, quotePages, quoteTable } from "./quote.ts";
 import { recordFiles } from "./records.ts";
 import type { ComposedWork } from "./works.ts";
 
@@ -38,8 +39,8 @@ export interface Packet {
   readonly files: readonly PacketFile[];
   readonly prepared: Prepared;
   readonly boards: readonly PlannedBoard[];
-  /** Null where the practice has no moulding. */
-  readonly frames: PlannedFrames | null;
+  /** For each moulding that frames are made of. */
+  readonly frames: readonly PlannedFrames[];
   /** Papers that the show has no part for, each as a sentence. */
   readonly leftOut: readonly string[];
 }
@@ -53,14 +54,15 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   order.progress({ doing: "composing" });
   const prepared = prepare(order);
   if (!prepared.ok) return prepared;
-  const { practice, stock, works } = prepared.value;
+  const { practice, stock, works, framed } = prepared.value;
   const plans = { seconds: order.seconds, seed: 1, clock: order.clock, solver: order.solver ?? null };
   const boards = planBoards(works, practice, stock, plans, (board) =>
     order.progress({ doing: "cutting", board }),
   );
   const blanks = numberBlanks(works, boards, order.plan.number);
-  if (practice.moulding !== null) order.progress({ doing: "cutting", board: practice.moulding.name });
-  const frames = planFrames(works, practice, stock, plans);
+  const frames = planFrames(prepared.value, plans, (moulding) =>
+    order.progress({ doing: "cutting", board: moulding }),
+  );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
   const files = await filesOf(order, prepared.value, boards, blanks, frames, quoted);
   const cut = boards.length > 0;
@@ -73,7 +75,8 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
       frames,
       leftOut: [
         ...(cut ? [] : [PACKET.leftOut.boards]),
-        ...(practice.moulding === null ? [PACKET.leftOut.frames] : []),
+        ...(frames.length === 0 ? [PACKET.leftOut.frames] : []),
+        ...(framed.every((plan) => plan === null) ? [PACKET.leftOut.framed] : []),
         PACKET.leftOut.wall,
         ...(quoted === null ? [PACKET.leftOut.quote] : []),
       ],
@@ -86,7 +89,7 @@ async function filesOf(
   prepared: Prepared,
   boards: readonly PlannedBoard[],
   blanks: Blanks,
-  frames: PlannedFrames | null,
+  frames: readonly PlannedFrames[],
   quoted: Quoted | null,
 ): Promise<PacketFile[]> {
   const { practice, works } = prepared;
@@ -122,7 +125,7 @@ async function filesOf(
     )),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
     csvFile("cut-plan.csv", cutTable(blanks.all)),
-    ...(frames === null
+    ...(frames.length === 0
       ? []
       : [
           ...(await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface))),
@@ -134,7 +137,7 @@ async function filesOf(
           ...(await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface))),
           csvFile(
             "shopping-list.csv",
-            tableOf(shoppingRows(boards, shopping.moulding, practice.ruler, shopping.priced, shopping.tape)),
+            tableOf(shoppingRows(boards, shopping.mouldings, practice.ruler, shopping.priced, shopping.tape)),
           ),
         ]),
     ...(await pdf(
@@ -192,7 +195,7 @@ function* cutPlanPages(
 function shoppingJob(
   works: readonly ComposedWork[],
   boards: readonly PlannedBoard[],
-  frames: PlannedFrames | null,
+  frames: readonly PlannedFrames[],
   { practice, stock, holds }: Prepared,
   { house, plan: planWords }: Packeted,
 ): ShoppingJob {
@@ -203,7 +206,7 @@ function shoppingJob(
   );
   return {
     boards,
-    moulding: frames === null ? null : { ...frames, moulding: frames.moulding.name },
+    mouldings: frames.map((one) => ({ ...one, moulding: one.moulding.name })),
     works: cut.length,
     tape: hinged.length === 0 ? null : sum(hinged),
     currency: stock.currency,
@@ -235,39 +238,4 @@ async function pdfBytes(pages: Iterable<PdfPage>, options: PdfOptions): Promise<
   const chunks: Uint8Array[] = [];
   await streamPdf(counted(), options, (chunk) => chunks.push(chunk));
   return written === 0 ? null : Buffer.concat(chunks);
-}
-
-function packetJson(
-  order: PacketOrder,
-  prepared: Prepared,
-  boards: readonly PlannedBoard[],
-  frames: PlannedFrames | null,
-  quoted: Quoted | null,
-): string {
-  const { practice, works, lights, holds, problems } = prepared;
-  return `${JSON.stringify(
-    {
-      format: "margent-packet",
-      version: 1,
-      show: order.show.name,
-      plan: order.plan.number,
-      date: order.date,
-      works: works.map(({ row, work, quantity, composition }, index) => ({
-        row,
-        title: work.title,
-        quantity,
-        ...compositionJson(composition, practice.language, holds[index] ?? null),
-        ...lightJson(lights[index]),
-        ...labelJson(work),
-      })),
-      cut: Object.fromEntries(
-        boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),
-      ),
-      ...(frames === null ? {} : { chop: choppingPlanJson(frames.job, frames.plan, practice.ruler.unit, 0) }),
-      ...(quoted === null ? {} : { money: moneyJson(quoted, prepared) }),
-      problems,
-    },
-    null,
-    1,
-  )}\n`;
 }

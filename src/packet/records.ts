@@ -25,7 +25,8 @@ interface Recorded {
 }
 
 function recordsOf({ works, holds, practice }: Prepared, { plan }: Packeted): readonly Recorded[] {
-  return works.map(({ row, work, quantity, composition, stopped }, index): Recorded => {
+  return works.map((one, index): Recorded => {
+    const { row, work, quantity, composition, stopped, glazing, backing, frame } = one;
     const { design, outer } = composition;
     const speech: Speech = { ruler: design.ruler, language: practice.language };
     const held = heldTexts(design, holds[index] ?? null, speech);
@@ -43,9 +44,9 @@ function recordsOf({ works, holds, practice }: Prepared, { plan }: Packeted): re
         held.board,
         matsWords(design),
         design.mount,
-        practice.glazing?.board ?? "",
-        practice.backing?.board ?? "",
-        practice.moulding?.name ?? "",
+        glazing?.board ?? "",
+        backing?.board ?? "",
+        frame?.kind.moulding.name ?? "",
         record.rights,
         record.credit,
         stopped ? "" : plan.date,

@@ -1,8 +1,28 @@
-import { type Composition, compose, isStopped } from "../assembly/index.ts";
-import { type PracticeDocument, type Problem, type Read, readDesign, type RowWork } from "../show/index.ts";
+import {
+  type Composition,
+  compose,
+  composeInFrame,
+  type Design,
+  fitInto,
+  type FrameCheck,
+  frameStops,
+  isStopped,
+  planFrame,
+} from "../assembly/index.ts";
+import {
+  type Framed,
+  type PracticeDocument,
+  type Problem,
+  type Read,
+  readDesign,
+  readWorkFrame,
+  type RowWork,
+} from "../show/index.ts";
 
-export interface ComposedWork extends RowWork {
+export interface ComposedWork extends RowWork, Framed {
   readonly composition: Composition;
+  /** What in its frame makes its mats useless: the package does not go in, or its edge or the lip would be seen where they must not. */
+  readonly frameStops: readonly FrameCheck[];
   /** It cannot be made as asked: it is listed, but gets no board. */
   readonly stopped: boolean;
   readonly quantity: number;
@@ -32,11 +52,38 @@ export function composeWorks(
       problems.push({ row, problem: { field: "quantity", found: String(quantity), wanted } });
       continue;
     }
-    const composition = compose(design.value);
-    works.push({ row, work, composition, stopped: isStopped(composition), quantity });
+    const framed = readWorkFrame(work, practice, design.value.ruler.unit);
+    if (!framed.ok) {
+      problems.push(...framed.problems.map((problem) => ({ row, problem })));
+      continue;
+    }
+    const { composition, frame } = composedIn(design.value, framed.value);
+    const stops = frame === null ? [] : frameStops(planFrame(composition, frame.frame)).filter(spoilsMats);
+    works.push({
+      row,
+      work,
+      ...framed.value,
+      frame,
+      composition,
+      frameStops: stops,
+      stopped: isStopped(composition) || stops.length > 0,
+      quantity,
+    });
   }
   return { works, problems };
 }
+
+/** A design in its frame; one that exists hangs the way up in which the work goes into it best. */
+function composedIn(design: Design, { frame }: Framed): Pick<ComposedWork, "composition" | "frame"> {
+  if (frame === null) return { composition: compose(design), frame };
+  if (frame.frame.opening === null && frame.mat === null)
+    return { composition: composeInFrame(design, frame), frame };
+  const { composition, inFrame } = fitInto(design, frame);
+  return { composition, frame: { ...inFrame, kind: frame.kind } };
+}
+
+const spoilsMats = ({ code }: FrameCheck): boolean =>
+  code === "package-large" || code === "edge-shows" || code === "lip-covers";
 
 /** Of one work, as many as anyone cuts in one go. */
 const MOST_ALIKE = 1000;

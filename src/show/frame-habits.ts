@@ -1,33 +1,26 @@
+import {
+  type GlazingFacts,
+  type LayerFacts,
+  type Profile,
+  USUAL_LAYERS,
+  woodNamed,
+} from "../assembly/index.ts";
 import { mitreKerf } from "../plans/index.ts";
 import { inch, type Length, mm, type Unit, ZERO } from "../lengths/index.ts";
+import type { BackingDocument, GlazingDocument, MouldingDocument } from "./frame-schema.ts";
+import { readMassPer } from "./mass.ts";
 import type { Reader } from "./reader.ts";
-import type { PracticeDocument } from "./schema.ts";
 
 /** A flat layer of the package beside mats and mount, cut from sheets that the stock has under its name. */
-export interface Layer {
-  readonly board: string;
-  /** How much smaller than the package it is cut, each way. */
-  readonly less: Length;
-}
+export type Layer = LayerFacts;
 
-export interface Glazing extends Layer {
-  readonly kind: "glass" | "acrylic";
+export interface Glazing extends GlazingFacts {
   /** What a saw takes; nought where it is scored and snapped. */
   readonly kerf: Length;
 }
 
 /** The moulding that frames are made of. */
-export interface Moulding {
-  /** As it is called in the rack and in the shop. */
-  readonly name: string;
-  /** From the lip's sight edge to the outermost edge of the back. */
-  readonly overall: Length;
-  /** How far the rabbet reaches under the lip. */
-  readonly rabbet: Length;
-  /** From the lip's underside to the back; null: not known. */
-  readonly depth: Length | null;
-  /** The room between package and rabbet, both ends together. */
-  readonly allowance: Length;
+export interface Moulding extends Profile {
   /** What a cut takes along the length. */
   readonly kerf: Length;
   /** Lost at each end of a length. */
@@ -56,45 +49,68 @@ const USUAL: Readonly<Record<Unit, Usual>> = {
   mm: { acrylicLess: mm(2), allowance: mm(3), saw: mm(3), waste: mm(12) },
 };
 
-export const readBacking = (reader: Reader, backing: NonNullable<PracticeDocument["backing"]>): Layer => ({
+export const readBacking = (reader: Reader, field: string, backing: BackingDocument, unit: Unit): Layer => ({
   board: backing.board,
-  less: reader.lengthOr("backing.less", backing.less, ZERO),
+  less: reader.lengthOr(`${field}.less`, backing.less, ZERO),
+  thickness: reader.sizeOr(`${field}.thickness`, backing.thickness, USUAL_LAYERS[unit].backing),
+  massPerArea: readPer(reader, `${field}.mass`, backing.mass, "area"),
 });
 
 export const readGlazing = (
   reader: Reader,
-  glazing: NonNullable<PracticeDocument["glazing"]>,
+  field: string,
+  glazing: GlazingDocument,
   unit: Unit,
 ): Glazing => ({
   board: glazing.board,
   kind: glazing.kind,
+  massPerArea: readPer(reader, `${field}.mass`, glazing.mass, "area"),
   less: reader.lengthOr(
-    "glazing.less",
+    `${field}.less`,
     glazing.less,
     glazing.kind === "acrylic" ? USUAL[unit].acrylicLess : ZERO,
   ),
-  kerf: reader.lengthOr("glazing.kerf", glazing.kerf, ZERO),
+  thickness: reader.sizeOr(`${field}.thickness`, glazing.thickness, USUAL_LAYERS[unit][glazing.kind]),
+  kerf: reader.lengthOr(`${field}.kerf`, glazing.kerf, ZERO),
 });
 
 export function readMoulding(
   reader: Reader,
-  moulding: NonNullable<PracticeDocument["moulding"]>,
+  field: string,
+  moulding: MouldingDocument,
   unit: Unit,
 ): Moulding {
   const usual = USUAL[unit];
-  const overall = reader.size("moulding.overall", moulding.overall);
-  const rabbet = reader.length("moulding.rabbet", moulding.rabbet);
-  if (rabbet >= overall) reader.refuse("moulding.rabbet", moulding.rabbet, { kind: "below-overall" });
+  const overall = reader.size(`${field}.overall`, moulding.overall);
+  const rabbet = reader.length(`${field}.rabbet`, moulding.rabbet);
+  if (rabbet >= overall) reader.refuse(`${field}.rabbet`, moulding.rabbet, { kind: "below-overall" });
   return {
     name: moulding.name,
     overall,
     rabbet,
-    depth: moulding.depth === undefined ? null : reader.size("moulding.depth", moulding.depth),
-    allowance: reader.lengthOr("moulding.allowance", moulding.allowance, usual.allowance),
+    depth: moulding.depth === undefined ? null : reader.size(`${field}.depth`, moulding.depth),
+    lip: reader.sizeOr(`${field}.lip`, moulding.lip, USUAL_LAYERS[unit].lip),
+    wood: moulding.wood === undefined ? null : woodNamed(moulding.wood),
+    massPerMetre: readPer(reader, `${field}.mass`, moulding.mass, "length"),
+    allowance: reader.lengthOr(`${field}.allowance`, moulding.allowance, usual.allowance),
     kerf:
       moulding.kerf === undefined
-        ? mitreKerf(reader.lengthOr("moulding.saw", moulding.saw, usual.saw))
-        : reader.length("moulding.kerf", moulding.kerf),
-    waste: reader.lengthOr("moulding.waste", moulding.waste, usual.waste),
+        ? mitreKerf(reader.lengthOr(`${field}.saw`, moulding.saw, usual.saw))
+        : reader.length(`${field}.kerf`, moulding.kerf),
+    waste: reader.lengthOr(`${field}.waste`, moulding.waste, usual.waste),
   };
+}
+
+const MASSES = { length: ["0.4 kg/m", "0.27 lb/ft"], area: ["0.9 kg/m2", "0.18 lb/ft2"] } as const;
+
+function readPer(
+  reader: Reader,
+  field: string,
+  written: string | number | undefined,
+  of: "length" | "area",
+): number | null {
+  if (written === undefined) return null;
+  const mass = readMassPer(written, of, reader.unit);
+  if (mass === null) reader.refuse(field, written, { kind: "like", examples: MASSES[of] });
+  return mass;
 }

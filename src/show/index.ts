@@ -9,6 +9,8 @@ export {
   compositionJson,
 } from "./compose-json.ts";
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
+export { type FrameKind, type FramePractice, framePracticeFor } from "./read-frames.ts";
+export { type Framed, readWorkFrame, type WorkFrame } from "./read-work-frame.ts";
 export { type ProblemJson, problemJson, unreadJson } from "./json.ts";
 export { DEFAULT_HABITS, type Habits, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
@@ -44,6 +46,7 @@ export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.
 export type { HungWall } from "./read-hang.ts";
 export { readMass } from "./mass.ts";
 export { heldDocument } from "./held-schema.ts";
+export { fitJson, framedJson } from "./framed-json.ts";
 export { heldJson } from "./held-json.ts";
 export { holdWork } from "./read-held.ts";
 export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";

@@ -34,3 +34,24 @@ export function readMass(written: string | number, unit: Unit): number | null {
 
 /** Ten tonnes: no wall of this trade carries more. */
 const MOST = 10_000;
+
+const PER = /^(.+?) ?(?:\/|per) ?(m|metre|meter|ft|foot|m2|m²|sq ?m|ft2|ft²|sq ?ft)\.?$/i;
+/** Metres in a foot, exactly (international yard and pound agreement, 1959). */
+const FOOT = 0.3048;
+
+/**
+ * A weight of a length or of an area as people write it, in kilograms a metre or a square metre: `0.4 kg/m`,
+ * `0.27 lb/ft`, `0.9 kg/m2`, `900 g/m²`, `900 gsm`. A bare number is of a metre beside millimetres, of a foot beside
+ * inches. Null for anything else, and for nought or less.
+ */
+export function readMassPer(written: string | number, of: "length" | "area", unit: Unit): number | null {
+  const text = String(written)
+    .trim()
+    .replace(/ ?gsm$/i, " g/m2");
+  const per = PER.exec(text);
+  const each = (per?.[2] ?? (unit === "in" ? "ft" : "m") + (of === "area" ? "2" : "")).toLowerCase();
+  if (/2|²|sq/.test(each) !== (of === "area")) return null;
+  const mass = readMass(per?.[1] ?? text, unit);
+  const metres = /^f|ft/.test(each) ? FOOT : 1;
+  return mass === null ? null : mass / (of === "area" ? metres * metres : metres);
+}

@@ -1,7 +1,7 @@
 import type { Holding, LiftRule, MatRule, OuterRule } from "../assembly/index.ts";
 import { SIZE_LISTS } from "../assembly/index.ts";
 import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/index.ts";
-import type { Glazing, Layer, Moulding } from "./frame-habits.ts";
+import type { FramePractice } from "./read-frames.ts";
 import type { HeldPractice } from "./read-held.ts";
 import type { MoneyHabits } from "./read-money.ts";
 
@@ -40,12 +40,8 @@ export interface Habits {
 }
 
 /** All of a studio's practice: its habits, and what becomes of a work once it is composed. */
-export interface Practice extends Habits {
+export interface Practice extends Habits, FramePractice {
   readonly held: HeldPractice;
-  /** What stands behind the mount, what stands before the mat, the frame: null where none is made. */
-  readonly backing: Layer | null;
-  readonly glazing: Glazing | null;
-  readonly moulding: Moulding | null;
   readonly money: MoneyHabits;
 }
 

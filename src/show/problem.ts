@@ -40,6 +40,8 @@ export type Wanted =
   | { readonly kind: "grammage" }
   /** Percent, the drier first. */
   | { readonly kind: "humidity" }
+  /** Something written like one of these. */
+  | { readonly kind: "like"; readonly examples: readonly string[] }
   /** Less than is left of a hinge's tab. */
   | { readonly kind: "below-tab" }
   | { readonly kind: "json" }

@@ -58,11 +58,14 @@ function readHumidity(reader: Reader, range: HeldDocument["humidity"]): HoldFact
   return null;
 }
 
+/** What of a practice, and of a work's frame, its holding is read with. */
+type HeldBy = Pick<Practice, "held" | "glazing">;
+
 /** What is known of one work's holding; `process` as it was told, empty where it was not. */
 export function readHeld(
   document: HeldDocument,
   process: string,
-  { held, glazing }: Practice,
+  { held, glazing }: HeldBy,
 ): Read<HoldFacts> {
   const reader = new Reader("mm");
   const facts: HoldFacts = {
@@ -89,7 +92,7 @@ export function holdWork(
   composition: Composition,
   document: HeldDocument,
   process: string,
-  practice: Practice,
+  practice: HeldBy,
 ): Read<HoldPlan | null> {
   const facts = readHeld(document, process, practice);
   if (!facts.ok) return facts;

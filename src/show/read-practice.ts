@@ -1,7 +1,7 @@
 import type { Unit } from "../lengths/index.ts";
 import { onceEachUnit } from "./each-unit.ts";
-import { readBacking, readGlazing, readMoulding } from "./frame-habits.ts";
 import type { Practice } from "./practice.ts";
+import { readFramePractice } from "./read-frames.ts";
 import { readHabits } from "./read-habits.ts";
 import { readHeldHabits } from "./read-held.ts";
 import { readMoney } from "./read-money.ts";
@@ -12,13 +12,10 @@ import type { Read } from "./validate.ts";
 /** A practice with every choice made, for work in `unit`. */
 export function readPractice(document: PracticeDocument, unit: Unit = document.unit ?? "in"): Read<Practice> {
   const reader = new Reader(document.unit ?? unit);
-  const { held = {}, backing, glazing, moulding } = document;
   const practice: Practice = {
     ...readHabits(reader, document, unit),
-    held: readHeldHabits(reader, held, unit),
-    backing: backing === undefined ? null : readBacking(reader, backing),
-    glazing: glazing === undefined ? null : readGlazing(reader, glazing, unit),
-    moulding: moulding === undefined ? null : readMoulding(reader, moulding, unit),
+    held: readHeldHabits(reader, document.held ?? {}, unit),
+    ...readFramePractice(reader, document, unit),
     money: readMoney(reader, document.money),
   };
   return reader.problems.length === 0

@@ -7,6 +7,7 @@ import {
   readTable,
   type UnknownColumn,
 } from "./lists/index.ts";
+import type { FrameDocument } from "./frame-schema.ts";
 import { foundText, type Problem } from "./problem.ts";
 import {
   type HangingLightDocument,
@@ -33,6 +34,8 @@ export interface ShowRead {
   readonly date: string | null;
   /** The light that it hangs in; null: not said. */
   readonly light: HangingLightDocument | null;
+  /** Kinds of frame of its own. */
+  readonly frames: readonly FrameDocument[];
   /** What a list mostly measures in, or was told to; of a document, its practice's unit. */
   readonly unit: Unit;
   readonly practice: PracticeDocument | null;
@@ -77,6 +80,7 @@ export const showReadOf = (show: ShowDocument): ShowRead => ({
   room: show.room ?? "",
   date: show.date ?? null,
   light: show.light ?? null,
+  frames: show.frames ?? [],
   unit: show.practice?.unit ?? "in",
   practice: show.practice ?? null,
   stock: show.stock ?? null,
@@ -143,6 +147,7 @@ async function fromList(bytes: Uint8Array, fileName: string, told: Unit | null):
       room: "",
       date: null,
       light: null,
+      frames: [],
       unit,
       practice: null,
       stock: null,

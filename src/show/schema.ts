@@ -1,5 +1,13 @@
 import * as z from "zod/mini";
 import { GUIDANCE_NAMES, SENSITIVITIES } from "../assembly/index.ts";
+import {
+  backingDocument,
+  framesDocument,
+  framingDocument,
+  glazingDocument,
+  mouldingDocument,
+  workFrameDocument,
+} from "./frame-schema.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
 import { moneyHabits } from "./money-schema.ts";
 import { recordDocument } from "./record-schema.ts";
@@ -141,39 +149,8 @@ export const workDocument = z.object({
   more: z.optional(z.record(z.string(), z.string())),
   light: z.optional(workLight),
   record: z.optional(recordDocument),
+  frame: z.optional(workFrameDocument),
   design: composeDocument,
-});
-
-const backing = z.object({
-  /** Its sheets are those of the stock that name this board. */
-  board: z.string(),
-  /** How much smaller than the package it is cut, each way; absent: not at all. */
-  less: z.optional(length),
-});
-
-const glazing = z.object({
-  board: z.string(),
-  kind: z.enum(["glass", "acrylic"]),
-  less: z.optional(length),
-  /** What a saw takes; absent: nothing, it is scored and snapped. */
-  kerf: z.optional(length),
-});
-
-const moulding = z.object({
-  name: z.string(),
-  /** From the lip's sight edge to the outermost edge of the back. */
-  overall: length,
-  /** How far the rabbet reaches under the lip. */
-  rabbet: length,
-  /** How deep the rabbet is. */
-  depth: z.optional(length),
-  /** Between the package and the rabbet, both ends together. */
-  allowance: z.optional(length),
-  /** What a cut takes along the length; else √2 times the saw's thickness. */
-  kerf: z.optional(length),
-  saw: z.optional(length),
-  /** Lost at each end of a length. */
-  waste: z.optional(length),
 });
 
 /** A studio's own habits: every default that a design may leave open. */
@@ -202,9 +179,12 @@ export const practiceDocument = z.object({
   /** The board that prints are mounted on; absent: each on the board of its lowest mat. */
   mount: z.optional(z.string()),
   /** What stands behind the mount, what stands before the mat, and the frame; absent: none is planned. */
-  backing: z.optional(backing),
-  glazing: z.optional(glazing),
-  moulding: z.optional(moulding),
+  backing: z.optional(backingDocument),
+  glazing: z.optional(glazingDocument),
+  moulding: z.optional(mouldingDocument),
+  /** Kinds of frame that a work may name, and how all of them are made. */
+  frames: z.optional(framesDocument),
+  framing: z.optional(framingDocument),
   /** Prices of small parts and of work, and minutes; absent: none is reckoned. */
   money: z.optional(moneyHabits),
   /** Whose limits of light are kept. */
@@ -261,6 +241,8 @@ export const showDocument = z.object({
   date: z.optional(z.string()),
   /** The light that it hangs in. */
   light: z.optional(hangingLight),
+  /** Kinds of frame of this show; they win over the practice's of the same name. */
+  frames: z.optional(framesDocument),
   practice: z.optional(practiceDocument),
   stock: z.optional(stockDocument),
   works: z.array(workDocument).check(z.maxLength(100_000)),

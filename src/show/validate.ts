@@ -34,6 +34,7 @@ function wantedOf(issue: z.core.$ZodIssue, key: string): Wanted {
     case "invalid_union": {
       if (key === "outer") return { kind: "outer-shape" };
       if (key === "standard" || key === "smallest") return { kind: "size-list" };
+      if (key === "frame") return { kind: "type", expected: "string" };
       const discriminated = issue.errors.length === 0 && "options" in issue && Array.isArray(issue.options);
       if (discriminated) return { kind: "one-of", options: (issue.options as unknown[]).map(String) };
       return { kind: "length", fault: { code: "not-a-length" } };

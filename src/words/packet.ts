@@ -69,7 +69,17 @@ export const CUT_TABLE = {
 
 /** The list of all rails. */
 export const CHOP_TABLE = {
-  header: ["stick", "length", "frame", "work", "side", "long point", "short point", "from the end"],
+  header: [
+    "stick",
+    "length",
+    "frame",
+    "work",
+    "side",
+    "long point",
+    "short point",
+    "from the end",
+    "moulding",
+  ],
 } as const;
 
 /** What a packet says of itself while it is made and when it is done. */
@@ -77,6 +87,7 @@ export const PACKET = {
   titles: {
     benchSheets: "Bench sheets",
     mountingSheets: "Mounting sheets",
+    frameSheets: "Frame sheets",
     cutPlan: "Cut plan",
     chopList: "Chop list",
     shoppingList: "Shopping list",
@@ -100,7 +111,8 @@ export const PACKET = {
   },
   stockUsed: (sheets: string): string => `No stock was given: boards are planned from sheets of ${sheets}.`,
   leftOut: {
-    frames: "chop-list.pdf and chop-list.csv are left out: the practice has no moulding.",
+    frames: "chop-list.pdf and chop-list.csv are left out: no frame is made.",
+    framed: "frame-sheets.pdf is left out: no work is framed.",
     wall: "hanging.pdf is left out: the show has no wall.",
     quote: "quote.pdf and quote.csv are left out: no price is known.",
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",

@@ -87,6 +87,8 @@ export function sayWanted(wanted: Wanted): string {
       return "a paper's weight, such as 300 gsm or 140 lb (a ream of 22 × 30 in), at most 3000 gsm";
     case "humidity":
       return "relative humidity from 0 to 100 percent, the drier first";
+    case "like":
+      return `something like ${orList(wanted.examples)}`;
     case "below-tab":
       return "less than is left of the tab's height above what is pasted";
     case "json":

@@ -1,7 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { framedSize } from "../../src/assembly/index.ts";
-import { inch, toInches, ZERO } from "../../src/lengths/index.ts";
-import { codesOf, composedOf, framedOf, frameOf, LETTER } from "./frames.ts";
+import { framedSize, NOTHING_KNOWN, planFrame, planHold, USUAL_HOLD } from "../../src/assembly/index.ts";
+import { inch, mm, toInches, ZERO } from "../../src/lengths/index.ts";
+import type { ComposeDocument } from "../../src/show/index.ts";
+import { codesOf, composedOf, framedOf, frameOf, LETTER, RANDOM } from "./frames.ts";
 
 describe("a frame made to its package", () => {
   test("[FR1] opening, rails and sight size of 11 × 14 in in 3/4 in oak", () => {
@@ -109,5 +111,151 @@ describe("a frame that does not do", () => {
     });
     const close = { ...LETTER, outer: { borders: { head: "1/8", side: "1/8", foot: "1/8" } } };
     expect(codesOf(framedOf(close, {}, { rabbet: inch(1, 2) }))).toContain("lip-covers");
+  });
+});
+
+describe("any work in any frame", () => {
+  test("[FR1] [FR2] seen and hidden are the border, opening and slack the package, on the foot rail and shimmed", () => {
+    fc.assert(
+      fc.property(RANDOM, ({ document, frame }) => {
+        const composition = composedOf(document);
+        const { sizes, onFoot, shimmed } = planFrame(composition, frame);
+        const { borders } = composition.mats[0] ?? {};
+        if (borders === undefined) throw new Error("it has a mat");
+        for (const { hidden, seen } of [onFoot, shimmed]) {
+          for (const side of ["head", "left", "right", "foot"] as const)
+            expect(seen[side] + hidden[side]).toBe(borders[side]);
+          expect(hidden.left + hidden.right + sizes.slack.width).toBe(2 * frame.profile.rabbet);
+          expect(hidden.head + hidden.foot + sizes.slack.height).toBe(2 * frame.profile.rabbet);
+        }
+        expect(onFoot.hidden.foot).toBe(frame.profile.rabbet);
+        expect(Math.abs(shimmed.hidden.foot - shimmed.hidden.head)).toBeLessThanOrEqual(1);
+        for (const side of ["width", "height"] as const) {
+          expect(sizes.opening[side] - sizes.slack[side]).toBe(composition.outer[side]);
+          expect(sizes.outer[side] - sizes.sight[side]).toBe(2 * frame.profile.overall);
+          expect(sizes.opening[side] - sizes.sight[side]).toBe(2 * frame.profile.rabbet);
+        }
+      }),
+    );
+  });
+
+  test("[FR3] [FR6] the stack is the sum of what does not lie within something, the weight that of its parts", () => {
+    fc.assert(
+      fc.property(RANDOM, ({ document, frame }) => {
+        const { stack, left, mass } = planFrame(composedOf(document), frame);
+        const outside = stack.layers.filter(({ within }) => !within);
+        expect(outside.reduce((total, { thickness }) => total + thickness, 0)).toBe(stack.depth);
+        expect(left).toBe(frame.profile.depth === null ? null : frame.profile.depth - stack.depth);
+        expect(mass.parts.reduce((total, part) => total + part.mass, 0)).toBeCloseTo(mass.total, 9);
+        expect(mass.parts.every((part) => part.mass >= 0)).toBe(true);
+      }),
+    );
+  });
+
+  test("[FR1] [FR6] a window that grows moves package, glazing, rails, dust cover and weight with it", () => {
+    const sized = (high: number) =>
+      framedOf({
+        unit: "in",
+        window: { show: "typed", width: 7, height: high },
+        outer: { borders: { head: 2, side: 2, foot: "2 1/2" } },
+      });
+    fc.assert(
+      fc.property(fc.integer({ min: 16, max: 480 }), fc.integer({ min: 1, max: 160 }), (from, by) => {
+        const [before, after] = [sized(from / 16), sized((from + by) / 16)];
+        const grown = inch(by, 16);
+        const heights = (plan: typeof before) => [
+          plan.sizes.opening.height,
+          plan.sizes.outer.height,
+          plan.sizes.sight.height,
+          plan.glazing?.height ?? 0,
+          plan.backing?.height ?? 0,
+          plan.dustCover.height,
+          ...plan.stack.layers.map(({ size }) => size.height),
+        ];
+        const moved = heights(after).map((height, index) => height - (heights(before)[index] ?? 0));
+        expect(moved.every((difference) => difference === grown)).toBe(true);
+        expect(after.mass.total).toBeGreaterThan(before.mass.total);
+        expect(after.stack.depth).toBe(before.stack.depth);
+      }),
+    );
+  });
+});
+
+describe("beds", () => {
+  const held = (document: ComposeDocument) => {
+    const composition = composedOf(document);
+    const plan = planHold(composition, NOTHING_KNOWN, USUAL_HOLD.in);
+    return { plan, framed: planFrame(composition, frameOf(), plan) };
+  };
+
+  test("[FR3] [FR4] a thick sheet lies within its sink, whose walls the stack counts", () => {
+    const { plan, framed } = held({
+      ...LETTER,
+      outer: { width: 16, height: 20 },
+      print: { width: 9, height: 11, thickness: "1/4" },
+    });
+    if (plan?.bed.kind !== "sink") throw new Error("it is thick");
+    const flat = framedOf({
+      ...LETTER,
+      outer: { width: 16, height: 20 },
+      print: { width: 9, height: 11, thickness: 0 },
+    });
+    expect(framed.stack.depth - flat.stack.depth).toBe(plan.bed.depth);
+    expect(framed.stack.clear).toBe(inch(1, 16) + plan.bed.clears);
+  });
+
+  test("[FR3] [FR4] a float on its riser lies within the spacers under the mat", () => {
+    const { plan, framed } = held({
+      unit: "in",
+      print: { width: 9, height: 11 },
+      window: { show: "sheet", gap: "1/4" },
+      outer: { width: 16, height: 20 },
+    });
+    if (plan?.bed.kind !== "raised") throw new Error("it floats");
+    const { bed } = plan;
+    expect(framed.stack.layers.filter(({ within }) => within).map(({ kind }) => kind)).toEqual([
+      "print",
+      "riser",
+    ]);
+    // Glazing, mat, spacer, mount, backing.
+    expect(framed.stack.depth).toBe(inch(1, 8) + inch(1, 16) + bed.spacer + inch(1, 16) + inch(3, 16));
+    expect(framed.stack.clear).toBeGreaterThanOrEqual(inch(1, 16) + USUAL_HOLD.in.clear);
+  });
+
+  test("[FR4] nothing between glazing and print is a stop, too little a warning, a spacer mends both", () => {
+    const thin = { ...LETTER, mats: [{ thickness: "0.5 mm" }] };
+    const near = (document: ComposeDocument, spacer = ZERO) =>
+      framedOf(document, { spacer }).checks.filter(({ code }) => code === "glazing-near");
+    expect(near(thin)).toEqual([{ level: "warn", code: "glazing-near", clear: mm(0.5), least: mm(1.1) }]);
+    expect(near({ ...LETTER, mats: [{ thickness: 0 }] })[0]?.level).toBe("stop");
+    expect(near(thin, inch(1, 8))).toEqual([]);
+  });
+
+  test("[FR3] a stack over its rabbet says by how much, past the reach of offset fittings it is a stop", () => {
+    const over = framedOf(LETTER, {}, { depth: inch(3, 8) }).checks.find(({ code }) => code === "stack-over");
+    expect(over).toMatchObject({ level: "warn", rabbet: inch(3, 8) });
+    const deep = framedOf(
+      { ...LETTER, print: { width: 9, height: 11, thickness: "3/4" } },
+      {},
+      { depth: inch(3, 8) },
+    );
+    expect(deep.checks[0]).toMatchObject({ level: "stop", code: "stack-over" });
+    expect(codesOf(framedOf(LETTER, {}, { depth: inch(1, 2) }))).toContain("fittings-short");
+    expect(codesOf(framedOf(LETTER, {}, { depth: null }))).toContain("depth-unknown");
+    expect(codesOf(framedOf())).not.toContain("fittings-short");
+  });
+
+  test("[FR6] what is told weighs what was told; what is not is said", () => {
+    const assumed = framedOf().checks.find(({ code }) => code === "mass-assumed");
+    expect(assumed?.code === "mass-assumed" ? assumed.parts.map(({ part }) => part) : []).toEqual([
+      "mat",
+      "print",
+      "mount",
+    ]);
+    const weighed = framedOf(LETTER, {}, { massPerMetre: 0.5 });
+    const moulding = weighed.mass.parts.find(({ part }) => part === "moulding");
+    // Twice 12 1/8 and 15 1/8 in.
+    expect(moulding?.mass).toBeCloseTo(0.5 * 2 * (12.125 + 15.125) * 0.0254, 9);
+    expect(framedOf(LETTER, {}, { wood: null }).mass.total).toBeGreaterThan(framedOf().mass.total);
   });
 });

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import {
   compose,
   type Composition,
@@ -58,3 +59,33 @@ export const framedOf = (
 ): FramePlan => planFrame(composedOf(document), frameOf(more, profile));
 
 export const codesOf = ({ checks }: FramePlan): readonly string[] => checks.map(({ code }) => code);
+
+/** Any work on a board of a size of its own, in any frame made to it. */
+export const RANDOM = fc
+  .record({
+    wide: fc.integer({ min: 32, max: 400 }),
+    high: fc.integer({ min: 32, max: 400 }),
+    border: fc.integer({ min: 24, max: 90 }),
+    overall: fc.integer({ min: 12, max: 64 }),
+    rabbet: fc.integer({ min: 3, max: 8 }),
+    depth: fc.constantFrom(null, 8, 16),
+    seat: fc.constantFrom("foot" as const, "shimmed" as const),
+    glazed: fc.boolean(),
+    mats: fc.integer({ min: 1, max: 3 }),
+  })
+  .map(({ wide, high, border, overall, rabbet, depth, seat, glazed, mats }) => ({
+    document: {
+      unit: "in",
+      print: { width: wide / 16 + 1, height: high / 16 + 1 },
+      outer: { width: (wide + 2 * border) / 16, height: (high + 2 * border) / 16 },
+      mats: Array.from({ length: mats }, () => ({ thickness: "1/16", reveal: "1/4" })),
+    } satisfies ComposeDocument,
+    frame: frameOf(
+      { seat, ...(glazed ? {} : { glazing: null }) },
+      {
+        overall: inch(overall, 16),
+        rabbet: inch(rabbet, 16),
+        depth: depth === null ? null : inch(depth, 16),
+      },
+    ),
+  }));

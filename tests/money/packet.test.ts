@@ -89,7 +89,7 @@ function moneyOf(practice: PracticeDocument, stock: StockDocument): Money | read
     read.value,
     boards,
     numberBlanks(works, boards, 1),
-    planFrames(works, habits, rack, options),
+    planFrames(read.value, options, () => undefined),
     options,
   );
   return quoted === null ? null : (moneyJson(quoted, read.value) as Money);

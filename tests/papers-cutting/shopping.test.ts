@@ -24,7 +24,7 @@ const shopping = (job: CuttingJob, more: Partial<ShoppingJob> = {}): ShoppingJob
       ruler: more.ruler ?? INCHES,
     },
   ],
-  moulding: null,
+  mouldings: [],
   works: 8,
   tape: inch(90),
   currency: "dollars",
@@ -66,7 +66,7 @@ test("[SL3] without prices no sum is printed", () => {
 
 test("[SL1] the table for the machine holds the same figures", () => {
   const job = shopping(METRIC, { ruler: MILLIMETRES });
-  const rows = shoppingRows(job.boards, null, MILLIMETRES, true, null);
+  const rows = shoppingRows(job.boards, [], MILLIMETRES, true, null);
   const [head, ...lines] = rows;
   expect(head).toHaveLength(10);
   expect(lines.every((line) => line.length === 10)).toBe(true);

@@ -7,3 +7,5 @@ export { type FrameSizes, frameSizes, liftOf, lipHides, seenBorders } from "./op
 export { type Stack, type StackLayer, stackOf, type Strips, stripsRound } from "./stack.ts";
 export { type FrameMass, massPerMetre, type PartMass, profileHeight } from "./weight.ts";
 export * from "./woods.ts";
+export { balancedSeen, composeInFrame, designAround, type InFrame, type ReadyMat, waysUp } from "./around.ts";
+export { bestFitting, compareFits, type Fit, fitInto, shownOf } from "./fits.ts";

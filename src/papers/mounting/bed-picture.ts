@@ -1,6 +1,6 @@
 import { FLUTES, type HeldBed, layersFor, MANY_LAYERS, type WallPiece } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
-import { add, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { add, fineRuler, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { type Phrase, withUnit } from "../../words/index.ts";
 import {
   fluteWords,
@@ -17,7 +17,7 @@ import { part, points } from "../paper.ts";
 import { ruledHead } from "../tags.ts";
 import { paragraph, textAt } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { fineRuler, type MountingDesk } from "./desk.ts";
+import type { MountingDesk } from "./desk.ts";
 
 const SIZE: TextStyle = { ...TYPE.line, figures: { whole: points(14), stacked: points(16) } };
 const FLOOR = mm(25);

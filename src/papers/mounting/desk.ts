@@ -1,5 +1,5 @@
 import type { Composition, HoldFacts, HoldPlan } from "../../assembly/index.ts";
-import { inch, type Length, mm, type Ruler, smaller } from "../../lengths/index.ts";
+import type { Length } from "../../lengths/index.ts";
 import type { Language } from "../../words/vocabulary.ts";
 import type { Speech } from "../../words/index.ts";
 import type { House, PlanWords, WorkWords } from "../job.ts";
@@ -31,9 +31,3 @@ export interface MountingDesk extends Desk {
   readonly speech: Speech;
   readonly missing: number;
 }
-
-/** Finer than borders are marked: for a board's thickness and the paper's movement. */
-export const fineRuler = ({ unit, graduation }: Ruler): Ruler => ({
-  unit,
-  graduation: smaller(graduation, unit === "in" ? inch(1, 32) : mm(0.1)),
-});

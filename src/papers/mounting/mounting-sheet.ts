@@ -1,6 +1,6 @@
 import { type HoldPlan, holdingOfWay, holdStops, isHinge } from "../../assembly/index.ts";
 import type { Typeface } from "../../drawings/index.ts";
-import { add, larger, type Length, mm, smaller, subtract, sum } from "../../lengths/index.ts";
+import { add, fineRuler, larger, type Length, mm, smaller, subtract, sum } from "../../lengths/index.ts";
 import { withUnit } from "../../words/index.ts";
 import {
   bufferWords,
@@ -21,7 +21,7 @@ import { flow } from "../table.ts";
 import { caution, type Fact } from "../tags.ts";
 import { mountingActs, toldFirst } from "./acts.ts";
 import { bedBand } from "./bed-picture.ts";
-import { fineRuler, type MountingDesk, type MountingSheetJob } from "./desk.ts";
+import type { MountingDesk, MountingSheetJob } from "./desk.ts";
 import { holdDetail } from "./detail.ts";
 import { doNotMount } from "./do-not-mount.ts";
 import { sheetView } from "./sheet-view.ts";

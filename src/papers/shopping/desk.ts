@@ -7,8 +7,8 @@ import type { BoardToBuy, MouldingToBuy } from "./items.ts";
 /** Everything that a shopping list says. */
 export interface ShoppingJob {
   readonly boards: readonly BoardToBuy[];
-  /** Null: no frames are made. */
-  readonly moulding: MouldingToBuy | null;
+  /** Of which frames are made. */
+  readonly mouldings: readonly MouldingToBuy[];
   /** How many works it is for. */
   readonly works: number;
   /** The heads of all works together: what the hinges need of tape; null: no tape. */

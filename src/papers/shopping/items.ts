@@ -119,10 +119,11 @@ export interface LengthsToGet {
   readonly buying: Buying;
 }
 
-/** What the chop plan uses, in the stock's own order. */
-export function lengthsToGet(all: MouldingToBuy | null): readonly LengthsToGet[] {
-  if (all === null) return [];
-  const { moulding, job, plan } = all;
+/** What the chop plans use, moulding by moulding in the stock's own order. */
+export const lengthsToGet = (all: readonly MouldingToBuy[]): readonly LengthsToGet[] =>
+  all.flatMap(lengthsOf);
+
+function lengthsOf({ moulding, job, plan }: MouldingToBuy): readonly LengthsToGet[] {
   return job.lengths.flatMap((one, index) => {
     const count = plan.sticks.filter(({ length }) => length === index).length;
     if (count === 0) return [];
@@ -140,7 +141,7 @@ const size = ({ width, height }: Size, on: Ruler): string[] => [
 /** The list as rows of a table for the machine, head first; without prices the money columns stay empty. */
 export function shoppingRows(
   boards: readonly BoardToBuy[],
-  moulding: MouldingToBuy | null,
+  mouldings: readonly MouldingToBuy[],
   ruler: Ruler,
   priced: boolean,
   tape: Length | null,
@@ -157,7 +158,7 @@ export function shoppingRows(
       ...size(one.needs, one.ruler),
       ...(priced && !one.fromRack ? [money(one.each), money(one.buying.cost)] : ["", ""]),
     ]),
-    ...lengthsToGet(moulding).map((one) => [
+    ...lengthsToGet(mouldings).map((one) => [
       one.fromRack ? SHOPPING.rack : SHOPPING.moulding,
       String(one.count),
       one.name,

@@ -95,7 +95,7 @@ export function rowsOf(
     cost: one.buying.cost,
     pays: !one.fromRack,
   });
-  const sticks = lengthsToGet(job.moulding);
+  const sticks = lengthsToGet(job.mouldings);
   const boughtSticks = sticks.filter((one) => !one.fromRack);
   const [glazing, board] = [
     bought.filter(({ material }) => material !== "board"),

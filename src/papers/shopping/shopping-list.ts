@@ -41,6 +41,7 @@ function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): Shopping
       ...job,
       house: house.texts,
       currency: job.currency === null ? null : printable(job.currency, typeface).text,
+      mouldings: job.mouldings.map((one) => ({ ...one, moulding: printable(one.moulding, typeface).text })),
       boards: boards.map(({ one, board }) => ({
         ...one,
         board: board.text,
@@ -55,7 +56,7 @@ function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): Shopping
 
 function headOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Length): Block {
   const { job } = desk;
-  const sticks = lengthsToGet(job.moulding);
+  const sticks = lengthsToGet(job.mouldings);
   const fromRack = [...sheets, ...sticks]
     .filter((one) => one.fromRack)
     .reduce((count, one) => count + one.count, 0);
