@@ -36,6 +36,8 @@ export interface Print extends Size {
   readonly image?: Size & { readonly left: Written; readonly top: Written };
   readonly angle?: number;
   readonly sure?: Written;
+  /** The rectangle of the sheet that is certainly paper; absent where that is all of it. */
+  readonly paper?: Size & { readonly left: Written; readonly top: Written };
 }
 
 /** A design with nothing left to a practice's habits. */

@@ -60,11 +60,19 @@ export function layPrint(design: Design, read: Read, mark: Fraction): Laying {
   const turn = shown.show === "sheet" || !print.angle ? 0 : -print.angle;
   const hold = read(design.hold).plus(read(print.sure ?? 0));
   const play = read(design.play);
-  const middle: Pair = [image.left.plus(image.width.halved()), image.top.plus(image.height.halved())];
+  const from: Pair = print.paper === undefined ? NOUGHT : [read(print.paper.left), read(print.paper.top)];
+  const paper: Pair =
+    print.paper === undefined ? sheet : [read(print.paper.width), read(print.paper.height)];
+  // Told from the corner of what is certainly paper.
+  const middle: Pair = [
+    image.left.plus(image.width.halved()).minus(from[0]),
+    image.top.plus(image.height.halved()).minus(from[1]),
+  ];
 
   // The opening, told from the levelled image's own top-left corner.
   const lay = (across: Span, down: Span): ((corner: Pair) => Laid) => {
-    return (corner) => place(sheet, middle, [image.width, image.height], across, down, turn, play, corner);
+    return (corner) =>
+      sheetRound(from, place(paper, middle, [image.width, image.height], across, down, turn, play, corner));
   };
   const whole = (across: Span, down: Span): Laying => ({
     window: [across.size, down.size],
@@ -165,6 +173,23 @@ function place(
     };
   }
   return placeTurned(sheet, middle, at, across.size, down.size, turn, play, corner);
+}
+
+const NOUGHT: Pair = [Fraction.zero, Fraction.zero];
+
+/** The sheet's own corner, of a sheet whose paper begins `from` away from it. */
+function sheetRound(from: Pair, laid: Laid): Laid {
+  if (laid.turn === 0)
+    return { ...laid, corner: [laid.corner[0].minus(from[0]), laid.corner[1].minus(from[1])] };
+  const angle = (laid.turn * Math.PI) / 180;
+  const [x, y] = [from[0].toNumber(), from[1].toNumber()];
+  return {
+    ...laid,
+    corner: [
+      laid.corner[0].minus(Fraction.near(x * Math.cos(angle) - y * Math.sin(angle))),
+      laid.corner[1].minus(Fraction.near(x * Math.sin(angle) + y * Math.cos(angle))),
+    ],
+  };
 }
 
 const hidden = (leg: Fraction, play: Fraction): Fraction => {
