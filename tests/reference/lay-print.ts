@@ -61,8 +61,7 @@ export function layPrint(design: Design, read: Read, mark: Fraction): Laying {
   const hold = read(design.hold).plus(read(print.sure ?? 0));
   const play = read(design.play);
   const from: Pair = print.paper === undefined ? NOUGHT : [read(print.paper.left), read(print.paper.top)];
-  const paper: Pair =
-    print.paper === undefined ? sheet : [read(print.paper.width), read(print.paper.height)];
+  const paper: Pair = print.paper === undefined ? sheet : [read(print.paper.width), read(print.paper.height)];
   // Told from the corner of what is certainly paper.
   const middle: Pair = [
     image.left.plus(image.width.halved()).minus(from[0]),

@@ -28,8 +28,9 @@ export interface RoughDesign {
 /**
  * A random design whose image, and now and then whose sheet, has an edge of steps: an outline of level
  * and upright edges, in which the largest rectangle lies on the lines of its own edges, so that trying
- * them all finds it exactly. The image may be skew. Null where the design has no image or where two
- * rectangles are as good as equal, so that nobody can say which it is.
+ * them all finds it exactly. The image may be skew. Null where the design has no image, where two
+ * rectangles are as good as equal, or where the last digit of a turn decides how the window is rounded:
+ * nobody can say then which it is.
  */
 export function roughDesign(seed: number): RoughDesign | null {
   const design = randomDesign(seed);
@@ -57,6 +58,7 @@ export function roughDesign(seed: number): RoughDesign | null {
   const angle = print.angle ?? 0;
   const middle: Corner = [(around.left + around.right) / 2, (around.top + around.bottom) / 2];
   const shown = design.window.show === "overlap" ? inner : around;
+  if (angle !== 0 && isOnMark(design, shown)) return null;
   const { image: _, ...rest } = print;
   const written = { width: millimetres(sheet.right), height: millimetres(sheet.bottom) };
   return {
@@ -74,6 +76,22 @@ export function roughDesign(seed: number): RoughDesign | null {
       print: { ...rest, ...written, image: box(levelled(shown, middle, angle)), paper: box(paper) },
     },
   };
+}
+
+/** Whether the window that a rectangle asks for stands within a ten-thousandth of a millimetre of where its rounding changes. */
+function isOnMark(design: Design, shown: Rectangle): boolean {
+  const read = (said: Written): number => readMillimetres(said, design.unit).toNumber();
+  const { window } = design;
+  const [wider, higher] =
+    window.show === "overlap"
+      ? [-2 * read(window.overlap), -2 * read(window.overlap)]
+      : window.show === "margins"
+        ? [2 * read(window.side), read(window.top) + read(window.foot)]
+        : [0, 0];
+  const half = read(design.graduation) / 2;
+  return [(shown.right - shown.left) / 1000 + wider, (shown.bottom - shown.top) / 1000 + higher].some(
+    (asked) => Math.abs(asked - Math.round(asked / half) * half) < 1e-4,
+  );
 }
 
 const millimetres = (micrometres: number): string => `${(micrometres / 1000).toFixed(12)} mm`;
@@ -106,9 +124,12 @@ function steps(chance: Chance, { left, top, right, bottom }: Rectangle, rough: n
   const [head, east, foot, west] = [some(), some(), some(), some()];
   const last = (all: readonly number[]): number => all.at(-1) ?? 0;
   const between = (count: number, from: number, to: number): number[] =>
-    Array.from({ length: count - 1 }, () => chance.whole(from, to)).toSorted((a, b) => a - b);
-  const xs = (count: number): number[] => between(count, left + rough + 1, right - rough - 1);
-  const ys = (count: number): number[] => between(count, top + rough + 1, bottom - rough - 1);
+    Array.from({ length: count - 1 }, () => chance.whole(from, to))
+      .toSorted((a, b) => a - b)
+      // No two at one place, where the edge would fold back on itself.
+      .map((place, index) => place + index);
+  const xs = (count: number): number[] => between(count, left + rough + 1, right - rough - 6);
+  const ys = (count: number): number[] => between(count, top + rough + 1, bottom - rough - 6);
   // Each side from where the one before it ends to where the next begins.
   const headAt = [left + last(west), ...xs(head.length), right - (east[0] ?? 0)];
   const eastAt = [top + last(head), ...ys(east.length), bottom - (foot[0] ?? 0)];
@@ -149,7 +170,7 @@ export function largestInside(edge: readonly Corner[]): Rectangle | null {
   const [xs, ys] = [lines(0), lines(1)];
   const [columns, rows] = [xs.length - 1, ys.length - 1];
   // How many cells above and left of each crossing are not inside.
-  const outside = Array.from({ length: rows + 1 }, () => new Array<number>(columns + 1).fill(0));
+  const outside = Array.from({ length: rows + 1 }, () => Array.from({ length: columns + 1 }, () => 0));
   const at = (row: number, column: number): number => outside[row]?.[column] ?? 0;
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
