@@ -109,6 +109,8 @@ export function sayBound(how: BoundArgument): string {
       return "the most that straight cuts can get out of each sheet, by area, reckoned exactly";
     case "columns":
       return "the best mix of all straight-cut layouts, sheets taken in parts (a linear programme)";
+    case "counts":
+      return "the cheapest whole numbers of sheets that hold what any mix of straight-cut layouts must (linear programmes)";
     case "every-way":
       return "every way to cut these few pieces was tried";
   }

@@ -1,6 +1,13 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { ticks } from "../../src/lengths/index.ts";
+import { Chance } from "../../src/plans/chance.ts";
+import { cheapBound } from "../../src/plans/cutting/bound.ts";
+import { pricingFor } from "../../src/plans/cutting/coarse.ts";
+import { greedyPlan, WAYS } from "../../src/plans/cutting/first.ts";
+import { judged } from "../../src/plans/cutting/rough.ts";
+import { searched } from "../../src/plans/cutting/search.ts";
+import { wholeJob } from "../../src/plans/cutting/whole.ts";
 import type { CuttingJob } from "../../src/plans/index.ts";
 import { leastCost } from "../reference/exact-cutting.ts";
 import { leastSheets } from "./exhaustive.ts";
@@ -96,6 +103,42 @@ test(`[CT10] [CT11] [CT21] the plan costs the least there is and is proven, on $
     }),
     { numRuns: RUNS },
   );
+});
+
+test("[CT10] the bounds of the long search are below the least there is, on jobs that it is not asked for", () => {
+  let raised = 0;
+  fc.assert(
+    fc.property(exactJob, (job) => {
+      const least = leastCost(job);
+      if (least === null) throw new Error("every piece fits the first sheet");
+      const known = wholeJob(job);
+      const pricing = pricingFor(known);
+      const cheap = cheapBound(known, pricing);
+      const [way] = WAYS;
+      if (way === undefined) throw new Error("no way");
+      const means = {
+        least: null,
+        solver: null,
+        chance: new Chance(1),
+        clock: () => 0,
+        timeLeft: () => 1000,
+        told: () => {},
+      };
+      const { bound, best } = searched(
+        known,
+        pricing,
+        judged(known, null, greedyPlan(known, way, false)),
+        cheap,
+        means,
+      );
+      raised += Number(bound.how === "counts");
+      expect(bound.cost * known.money).toBeLessThanOrEqual(least + 1e-9);
+      expect(best.cost * known.money).toBeGreaterThanOrEqual(least - 1e-9);
+    }),
+    { numRuns: 100 },
+  );
+  // Otherwise nothing has been held against anything.
+  expect(raised).toBeGreaterThan(0);
 });
 
 test("two ways to try everything, by boxes of sets and by cuts at every place, find the same", () => {

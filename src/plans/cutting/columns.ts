@@ -13,6 +13,8 @@ const MOST_ROUNDS = 400;
 /** The most layouts that one stock is given in one round. */
 const A_ROUND = 10;
 
+type Heard = (values: ArrayLike<number>, worth: ArrayLike<number>) => void;
+
 /**
  * The cheapest mixture of layouts, parts of sheets allowed, for what is wanted of a job; the layouts
  * that it takes are priced for all stocks at once (Gilmore and Gomory 1965). The values that are
@@ -34,8 +36,11 @@ export class Mixture {
   private readonly master: Master;
   private readonly known = new Set<string>();
   private centre: Float64Array | null = null;
+  private readonly heard: Heard | null;
 
-  constructor(job: WholeJob, pricing: Pricing, pool: readonly Pattern[]) {
+  /** `heard` is told of all values that are priced, and the most that a sheet of each stock is worth at them. */
+  constructor(job: WholeJob, pricing: Pricing, pool: readonly Pattern[], heard: Heard | null = null) {
+    this.heard = heard;
     this.job = job;
     this.wanted = job;
     this.pricing = pricing;
@@ -144,6 +149,7 @@ export class Mixture {
     const { pricing, job, wanted } = this;
     pricing.fill(values);
     const worth = job.stocks.map((stock) => pricing.worth(stock));
+    this.heard?.(values, worth);
     const found = boundByValues(wanted, values, worth);
     if (found > this.bound) {
       this.bound = found;

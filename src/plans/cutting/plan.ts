@@ -78,4 +78,4 @@ export interface CostBound {
 }
 
 /** "none": nothing better than nought is known. */
-export type BoundArgument = "none" | "piece" | "area" | "values" | "columns" | "every-way";
+export type BoundArgument = "none" | "piece" | "area" | "values" | "columns" | "counts" | "every-way";

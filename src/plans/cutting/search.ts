@@ -1,4 +1,6 @@
+import { at } from "../at.ts";
 import { reachableBound } from "./bound.ts";
+import { SheetCounts } from "./counts.ts";
 import type { Chance } from "../chance.ts";
 import { Mixture } from "./columns.ts";
 import { cheapestGreedy, dived, withoutSurplus } from "./dive.ts";
@@ -38,6 +40,9 @@ const COLUMNS = 0.55;
 const FEW_COLUMNS = 0.1;
 const SOLVING = 0.35;
 const LAYING = 0.6;
+/** Part of the time that is left for whole numbers of sheets, and rounds of pricing for each. */
+const COUNTING = 0.2;
+const COUNTING_ROUNDS = 60;
 
 /** What a search works with. */
 export interface Means {
@@ -81,12 +86,14 @@ class Search implements Searched {
   private readonly whole: WholeJob;
   private readonly means: Means;
   private enough: number;
+  private readonly counts: SheetCounts;
   private readonly timeIsUp = (): boolean => this.means.timeLeft() <= 0;
 
   constructor(whole: WholeJob, start: Judged, cheap: CostBound, means: Means) {
     this.whole = whole;
     this.means = means;
     this.best = start;
+    this.counts = new SheetCounts(whole);
     this.bound = cheap;
     this.enough = reachableBound(whole, cheap) * (1 + 1e-9);
   }
@@ -116,13 +123,15 @@ class Search implements Searched {
       whole,
       pricing,
       this.best.layouts.map((layout) => patternOf(layout, kinds)),
+      (values, worth) => this.counts.learn(values, worth),
     );
     const share = means.timeLeft() * (1 - (many ? COLUMNS : FEW_COLUMNS));
     mixture.price(Number.POSITIVE_INFINITY, () => means.timeLeft() <= share);
-    this.raise(mixture.bound);
+    this.raise({ cost: mixture.bound, how: "columns" });
     if (many) this.take(this.dive(mixture, false), mixture);
     else this.lay(isSmall(whole) ? 1 : LAYING);
     this.solve(mixture);
+    this.count(mixture, pricing);
     if (isSmall(whole)) return;
     if (many && !this.done()) this.take(this.dive(mixture, true), mixture);
     mixture.want(whole);
@@ -167,6 +176,31 @@ class Search implements Searched {
     this.take(judged(whole, means.least, cheapened(whole, withoutSurplus(whole, solved))), mixture);
   }
 
+  /** Raises the bound to the cheapest whole numbers of sheets that could hold all, sheets of each number mixed in parts. */
+  private count(mixture: Mixture, pricing: Pricing): void {
+    const { whole, counts, means } = this;
+    const until = means.timeLeft() * (1 - COUNTING);
+    const timeIsUp = (): boolean => means.timeLeft() <= until;
+    while (counts.serve && !this.done()) {
+      const cheapest = counts.cheapest(this.best.cost);
+      this.raise({ cost: cheapest?.cost ?? this.best.cost, how: "counts" });
+      if (cheapest === null || timeIsUp()) return;
+      // Whether so many sheets can hold all: what is left out alone costs something.
+      const stocks = whole.stocks.map((stock, index) => ({
+        ...stock,
+        cost: 0,
+        copies: at(cheapest.copies, index),
+      }));
+      const known = mixture.layouts.filter((one) => one !== null);
+      const held = new Mixture({ ...whole, stocks }, pricing, known, (values, worth) =>
+        counts.learn(values, worth),
+      );
+      held.price(COUNTING_ROUNDS, () => timeIsUp() || !counts.allows(cheapest.copies));
+      for (const one of held.layouts) if (one !== null) mixture.add(one);
+      if (counts.allows(cheapest.copies)) return;
+    }
+  }
+
   private done(): boolean {
     return this.timeIsUp() || (this.best.missing === 0 && this.best.cost <= this.enough);
   }
@@ -179,9 +213,9 @@ class Search implements Searched {
     this.means.told(found, this.bound);
   }
 
-  private raise(cost: number): void {
-    if (cost <= this.bound.cost) return;
-    this.bound = { cost, how: "columns" };
+  private raise(bound: CostBound): void {
+    if (bound.cost <= this.bound.cost) return;
+    this.bound = bound;
     this.enough = reachableBound(this.whole, this.bound) * (1 + 1e-9);
     this.means.told(this.best, this.bound);
   }
