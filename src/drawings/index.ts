@@ -4,6 +4,7 @@ export * from "./figures.ts";
 export * from "./lettering.ts";
 export type * from "./marks.ts";
 export * from "./views/index.ts";
+export { arrowCorners } from "./writers/arrow.ts";
 export { writeDxf } from "./writers/dxf.ts";
 export { type WriterFault, WriterRefusal } from "./writers/refusal.ts";
 export { type SvgOptions, writeSvg } from "./writers/svg.ts";

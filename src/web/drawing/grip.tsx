@@ -31,7 +31,6 @@ interface Props {
 export function Grip(props: Props) {
   const { label, at, slides, value, least, most, ruler } = props;
   const grasp = useRef<{ readonly at: number; readonly value: Length } | null>(null);
-  const [x, y] = [px(at.x), px(at.y)];
   const within = (length: Length): Length => larger(least, smaller(most, length));
   const place = (event: PointerEvent): number => (slides === "x" ? event.clientX : event.clientY);
   const { whole, fraction } = setFigure(figureOf(value, ruler));
@@ -40,6 +39,7 @@ export function Grip(props: Props) {
     <g
       id={props.id}
       class={`grip-of ${slides === "y" ? "upright" : "level"}`}
+      transform={`translate(${px(at.x)} ${px(at.y)})`}
       role="slider"
       tabIndex={0}
       aria-label={label}
@@ -83,11 +83,11 @@ export function Grip(props: Props) {
         }
       }}
     >
-      <rect class="grip-hit" x={x - 14} y={y - 14} width={28} height={28} />
-      <rect class="grip-ring" x={x - 8} y={y - 8} width={16} height={16} fill="none" />
-      <rect class="grip" x={x - 4} y={y - 4} width={8} height={8} />
+      <rect class="grip-hit" x={-14} y={-14} width={28} height={28} />
+      <rect class="grip-ring" x={-8} y={-8} width={16} height={16} fill="none" />
+      <rect class="grip" x={-4} y={-4} width={8} height={8} />
       {props.moving && (
-        <text class="halo grip-figure" x={x + 14} y={y - 10}>
+        <text class="halo grip-figure" x={14} y={-10}>
           {whole}
           {whole !== "" && fraction !== "" ? "\u2009" : ""}
           {fraction}

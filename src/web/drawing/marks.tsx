@@ -1,8 +1,17 @@
-import type { ComponentChildren } from "preact";
-import type { Drawing, Fill, Mark, Run, Weight } from "../../drawings/index.ts";
-import type { Point } from "../../geometry/index.ts";
+import type { ComponentChildren, VNode } from "preact";
+import {
+  arrowCorners,
+  type Drawing,
+  type Fill,
+  type LineKind,
+  type Mark,
+  type Run,
+  type Weight,
+} from "../../drawings/index.ts";
+import type { RealPoint } from "../../geometry/index.ts";
 import { addressOfPicture } from "../state/pictures.ts";
 import { px } from "./pixels.ts";
+import { useUnchanged } from "./unchanged.ts";
 
 const WEIGHTS: Readonly<Record<Weight, number>> = {
   light: 300,
@@ -39,15 +48,39 @@ interface DrawnProps {
 interface Pen {
   readonly name: string;
   readonly lit: readonly string[];
+  /** Places are counted from here: a group that has only moved changes nothing but where it begins. */
+  readonly from: RealPoint;
+}
+
+const ORIGIN: RealPoint = { x: 0, y: 0 };
+
+/** A place in pixels from where the pen counts. */
+const placeOf = ({ x, y }: RealPoint, { from }: Pen): RealPoint => ({ x: px(x - from.x), y: px(y - from.y) });
+
+/** Where the first mark of a group begins. */
+function beginning(mark: Mark | undefined): RealPoint {
+  switch (mark?.kind) {
+    case "line":
+      return mark.from;
+    case "polyline":
+    case "area":
+      return mark.points[0] ?? ORIGIN;
+    case "text":
+    case "arrowhead":
+      return mark.at;
+    default:
+      return ORIGIN;
+  }
 }
 
 /** One drawing's marks as SVG, in pixels at the size at which it was laid out; it is never scaled afterwards. */
 export function Drawn(props: DrawnProps) {
   const { drawing, name, label, children } = props;
   const [width, height] = [px(drawing.width), px(drawing.height)];
-  const pen: Pen = { name, lit: props.lit ?? [] };
+  const pen: Pen = { name, lit: props.lit ?? [], from: ORIGIN };
   const point = props.point;
   const role = children === undefined ? "img" : "group";
+  const nodes = useUnchanged([hatching(drawing.marks, name), ...drawnAll(drawing.marks, pen)]);
   return (
     <svg
       class={["drawing", props.class, props.unread === true ? "unread" : ""].filter(Boolean).join(" ")}
@@ -58,8 +91,7 @@ export function Drawn(props: DrawnProps) {
       onPointerOver={point && ((event) => point(partOf(event.target)))}
       onPointerLeave={point && (() => point(null))}
     >
-      <Hatching marks={drawing.marks} name={name} />
-      {drawing.marks.map((mark, index) => drawn(mark, pen, String(index)))}
+      {nodes}
       {children}
     </svg>
   );
@@ -69,7 +101,7 @@ const partOf = (target: EventTarget | null): string | null =>
   target instanceof Element ? (target.closest("[data-part]")?.getAttribute("data-part") ?? null) : null;
 
 /** Only the hatchings that this drawing uses. */
-function Hatching({ marks, name }: { readonly marks: readonly Mark[]; readonly name: string }) {
+function hatching(marks: readonly Mark[], name: string): VNode | null {
   const used = new Set<Fill>();
   const look = (mark: Mark): void => {
     if (mark.kind === "group") mark.marks.forEach(look);
@@ -83,7 +115,6 @@ function Hatching({ marks, name }: { readonly marks: readonly Mark[]; readonly n
         const { spacing, crossed } = HATCHES[fill] ?? { spacing: 9, crossed: false };
         return (
           <pattern
-            key={fill}
             id={`${name}-${fill}`}
             width={spacing}
             height={spacing}
@@ -98,84 +129,109 @@ function Hatching({ marks, name }: { readonly marks: readonly Mark[]; readonly n
   );
 }
 
-const pathOf = (points: readonly Point[], closed: boolean): string => {
+const pathOf = (points: readonly RealPoint[], closed: boolean, pen: Pen): string => {
   let path = "";
-  for (const point of points) path += `${path === "" ? "M" : "L"}${px(point.x)} ${px(point.y)}`;
+  for (const point of points) {
+    const { x, y } = placeOf(point, pen);
+    path += `${path === "" ? "M" : "L"}${x} ${y}`;
+  }
   return closed ? `${path}Z` : path;
 };
 
-const fillOf = (fill: Fill, { name }: Pen): { readonly class: string; readonly fill?: string } =>
-  HATCHES[fill] === undefined ? { class: `fill-${fill}` } : { class: "", fill: `url(#${name}-${fill})` };
+const pairsOf = (points: readonly RealPoint[], pen: Pen): string =>
+  points.map((point) => Object.values(placeOf(point, pen)).join()).join(" ");
 
-function drawn(mark: Mark, pen: Pen, key: string): ComponentChildren {
+/** All rings of an area, the holes after its own. */
+const ringsOf = (mark: Extract<Mark, { kind: "area" }>, pen: Pen): string =>
+  [mark.points, ...(mark.holes ?? [])].map((points) => pathOf(points, true, pen)).join("");
+
+const lineClass = (line: LineKind | null): string => (line === null ? "" : `line line-${line}`);
+
+/** What is drawn by its path alone: the same by itself or in one path with its like. */
+interface Trace {
+  readonly look: string;
+  readonly path: string;
+}
+
+/** Marks in their order; lines of one kind that follow one another are one path, and so are arrowheads. */
+function drawnAll(marks: readonly Mark[], pen: Pen): readonly VNode[] {
+  const nodes: VNode[] = [];
+  let trace: Trace = { look: "", path: "" };
+  const finish = (): void => {
+    if (trace.path !== "") nodes.push(<path class={trace.look} d={trace.path} />);
+  };
+  for (const mark of marks) {
+    const next = drawn(mark, pen);
+    if ("path" in next && next.look === trace.look) trace = { ...next, path: trace.path + next.path };
+    else {
+      finish();
+      if ("path" in next) trace = next;
+      else {
+        trace = { look: "", path: "" };
+        nodes.push(next);
+      }
+    }
+  }
+  finish();
+  return nodes;
+}
+
+/** Class and style that fill an area. A pattern is named in its style, where the fill's own rule of the style sheet cannot overrule it. */
+const filled = (mark: { readonly fill: Fill; readonly line: LineKind | null }, { name }: Pen) => {
+  const hatched = HATCHES[mark.fill] !== undefined;
+  return {
+    class: `${lineClass(mark.line)}${hatched ? "" : ` fill-${mark.fill}`}`,
+    style: hatched ? `fill:url(#${name}-${mark.fill})` : undefined,
+  };
+};
+
+function drawn(mark: Mark, pen: Pen): VNode | Trace {
   switch (mark.kind) {
     case "line":
-      return <path key={key} class={`line line-${mark.line}`} d={pathOf([mark.from, mark.to], false)} />;
+      return { look: lineClass(mark.line), path: pathOf([mark.from, mark.to], false, pen) };
     case "polyline":
-      return <path key={key} class={`line line-${mark.line}`} d={pathOf(mark.points, false)} />;
-    case "area": {
-      const outline = [mark.points, ...(mark.holes ?? [])].map((points) => pathOf(points, true)).join("");
-      const { class: fill, ...pattern } = fillOf(mark.fill, pen);
-      const line = mark.line === null ? "" : `line line-${mark.line} `;
-      return (
-        <path key={key} class={line + fill} {...stylePattern(pattern.fill)} fill-rule="evenodd" d={outline} />
+      return { look: lineClass(mark.line), path: pathOf(mark.points, false, pen) };
+    case "arrowhead":
+      return { look: "arrowhead", path: pathOf(arrowCorners(mark), true, pen) };
+    case "area":
+      if (mark.fill === "none") return { look: lineClass(mark.line), path: ringsOf(mark, pen) };
+      // Points are no property of the style: where they alone change, no style is reckoned anew.
+      return mark.holes === undefined ? (
+        <polygon {...filled(mark, pen)} fill-rule="evenodd" points={pairsOf(mark.points, pen)} />
+      ) : (
+        <path {...filled(mark, pen)} fill-rule="evenodd" d={ringsOf(mark, pen)} />
       );
-    }
     case "circle": {
-      const { class: fill, ...pattern } = fillOf(mark.fill, pen);
-      const line = mark.line === null ? "" : `line line-${mark.line} `;
-      return (
-        <circle
-          key={key}
-          class={line + fill}
-          {...stylePattern(pattern.fill)}
-          cx={px(mark.centre.x)}
-          cy={px(mark.centre.y)}
-          r={px(mark.radius)}
-        />
-      );
-    }
-    case "arrowhead": {
-      const size = px(mark.size);
-      const half = size / 6;
-      return (
-        <path
-          key={key}
-          class="arrowhead"
-          d={`M0 0L${-size} ${-half}V${half}Z`}
-          transform={`translate(${px(mark.at.x)} ${px(mark.at.y)}) rotate(${mark.degrees})`}
-        />
-      );
+      const { x, y } = placeOf(mark.centre, pen);
+      return <circle {...filled(mark, pen)} cx={x} cy={y} r={px(mark.radius)} />;
     }
     case "text":
-      return drawnText(mark, key);
+      return drawnText(mark, pen);
     case "picture":
-      return drawnPicture(mark, pen, key);
-    case "group":
+      return drawnPicture(mark, pen);
+    case "group": {
+      const from = beginning(mark.marks[0]);
+      const { x, y } = placeOf(from, pen);
       return (
         <g
-          key={key}
           id={`${pen.name}-${mark.name}`}
           data-part={mark.name}
           class={pen.lit.includes(mark.name) ? "part-lit" : undefined}
+          transform={`translate(${x} ${y})`}
         >
-          {mark.marks.map((inner, index) => drawn(inner, pen, String(index)))}
+          {drawnAll(mark.marks, { ...pen, from })}
         </g>
       );
+    }
   }
 }
 
-/** A pattern is named through a property, where the fill's own rule of the style sheet cannot overrule it. */
-const stylePattern = (fill: string | undefined): { readonly style?: { readonly fill: string } } =>
-  fill === undefined ? {} : { style: { fill } };
-
-function drawnText(mark: Extract<Mark, { kind: "text" }>, key: string): ComponentChildren {
-  const [x, y] = [px(mark.at.x), px(mark.at.y)];
+function drawnText(mark: Extract<Mark, { kind: "text" }>, pen: Pen): VNode {
+  const { x, y } = placeOf(mark.at, pen);
   const size = px(mark.size);
   const classes = [mark.halo === true ? "halo" : "", mark.onInk === true ? "on-ink" : ""].filter(Boolean);
   return (
     <text
-      key={key}
       x={x}
       y={y}
       class={classes.join(" ") || undefined}
@@ -184,24 +240,24 @@ function drawnText(mark: Extract<Mark, { kind: "text" }>, key: string): Componen
       font-weight={WEIGHTS[mark.weight]}
       transform={mark.degrees === undefined ? undefined : `rotate(${mark.degrees} ${x} ${y})`}
     >
-      {mark.runs.map((run, index) => drawnRun(run, index))}
+      {mark.runs.map(drawnRun)}
     </text>
   );
 }
 
-function drawnRun(run: Run, key: number): ComponentChildren {
+function drawnRun(run: Run): VNode {
   const weight = run.weight === undefined ? undefined : WEIGHTS[run.weight];
   const size = run.size === undefined ? undefined : px(run.size);
   if (run.kind === "text" || run.numerator === "") {
     return (
-      <tspan key={key} font-weight={weight} font-size={size}>
+      <tspan font-weight={weight} font-size={size}>
         {run.kind === "text" ? run.text : run.whole}
       </tspan>
     );
   }
   // The whole stands at the text's own size; a run's size is its fraction's, so that sixteenths can be read.
   return (
-    <tspan key={key} font-weight={weight}>
+    <tspan font-weight={weight}>
       {run.whole}
       {run.whole === "" ? "" : "\u2009"}
       <tspan font-size={size}>{`${run.numerator}\u2044${run.denominator}`}</tspan>
@@ -209,19 +265,20 @@ function drawnRun(run: Run, key: number): ComponentChildren {
   );
 }
 
-function drawnPicture(mark: Extract<Mark, { kind: "picture" }>, pen: Pen, key: string): ComponentChildren {
+function drawnPicture(mark: Extract<Mark, { kind: "picture" }>, pen: Pen): VNode {
   const address = addressOfPicture(mark.source);
   // Before a kept picture is here, and where it is not, its place stands as any image without one.
-  if (address === undefined) return <path key={key} class="fill-image" d={pathOf(mark.clip ?? [], true)} />;
-  const [x, y, width, height] = [px(mark.left), px(mark.top), px(mark.width), px(mark.height)];
-  const clip = mark.clip === undefined ? undefined : `${pen.name}-clip-${key}`;
+  if (address === undefined) return <path class="fill-image" d={pathOf(mark.clip ?? [], true, pen)} />;
+  const { x, y } = placeOf({ x: mark.left, y: mark.top }, pen);
+  const [width, height] = [px(mark.width), px(mark.height)];
+  const clip = mark.clip === undefined ? undefined : `${pen.name}-clip`;
   const turn =
     mark.degrees === undefined ? undefined : `rotate(${mark.degrees} ${x + width / 2} ${y + height / 2})`;
   return (
-    <g key={key} clip-path={clip === undefined ? undefined : `url(#${clip})`}>
+    <g clip-path={clip === undefined ? undefined : `url(#${clip})`}>
       {clip !== undefined && (
         <clipPath id={clip}>
-          <path d={pathOf(mark.clip ?? [], true)} />
+          <path d={pathOf(mark.clip ?? [], true, pen)} />
         </clipPath>
       )}
       <image

@@ -6,6 +6,7 @@ import { DRAWN, layerName, PAGE, sectionTimes, stackSays } from "../../words/pag
 import { Exactly, OnRuler } from "../blanks/figure.tsx";
 import { Drawn } from "../drawing/marks.tsx";
 import { fromPx } from "../drawing/pixels.ts";
+import { useUnchanged } from "../drawing/unchanged.ts";
 import { useWidth } from "../drawing/use-width.ts";
 import { language } from "../state/session.ts";
 
@@ -72,7 +73,7 @@ function Layers({
 }) {
   const { unit } = composition.design.ruler;
   const stack = section.layers.reduce((sum, { thickness }) => sum + thickness, 0) as Length;
-  return (
+  return useUnchanged(
     <ol class="layers">
       {section.layers.map(({ number, kind, board, thickness }) => (
         <li key={number}>
@@ -86,6 +87,6 @@ function Layers({
         <span>{stackSays}</span>
         <OnRuler length={stack} ruler={CLOSE[unit]} rounding="up" />
       </li>
-    </ol>
+    </ol>,
   );
 }
