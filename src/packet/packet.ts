@@ -32,6 +32,7 @@ import { packetJson } from "./packet-json.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import { isPriced, quotePages, quoteTable } from "./quote.ts";
 import { recordFiles } from "./records.ts";
+import { conditionPages, loanPages, packingPages } from "./travel.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
@@ -149,6 +150,9 @@ async function filesOf(
     ...(await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface))),
     ...(await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface))),
     ...(await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface))),
+    ...(await pdf("packing-list.pdf", titles.packingList, packingPages(prepared, shared, size, typeface))),
+    ...(await pdf("loan-list.pdf", titles.loanList, loanPages(prepared, shared, size, typeface))),
+    ...(await pdf("condition-notes.pdf", titles.condition, conditionPages(prepared, shared, size, typeface))),
     csvFile("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
     ...(quoted === null
       ? []

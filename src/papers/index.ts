@@ -32,3 +32,13 @@ export type { ClosingStack, MountingSheetJob } from "./mounting/desk.ts";
 export { mountingSheet } from "./mounting/mounting-sheet.ts";
 export type { QuoteSheetJob } from "./quote/job.ts";
 export { quoteSheet } from "./quote/quote-sheet.ts";
+export { conditionNotes } from "./travel/condition-notes.ts";
+export type {
+  ConditionNotesJob,
+  LentWork,
+  LoanListJob,
+  NotedWork,
+  PackingListJob,
+} from "./travel/job.ts";
+export { loanList } from "./travel/loan-list.ts";
+export { packingList } from "./travel/packing-list.ts";

@@ -213,3 +213,20 @@ export function shortened(desk: Desk, text: string, style: TextStyle, width: Len
     letters = letters.slice(0, -1);
   return `${letters.join("")}…`;
 }
+
+/** The lines of a text at a width, at most so many; of one that needs more the last is cut at a word, an ellipsis after it. */
+export function clampedLines(
+  desk: Desk,
+  text: string,
+  style: TextStyle,
+  width: Length,
+  most: number,
+): readonly (readonly Run[])[] {
+  const lines = brokenLines(desk, text, style, width);
+  if (lines.length <= most) return lines;
+  const rest = lines
+    .slice(most - 1)
+    .map((line) => line.map((run) => (run.kind === "text" ? run.text : "")).join(""))
+    .join(" ");
+  return [...lines.slice(0, most - 1), flat(shortened(desk, rest, style, width))];
+}

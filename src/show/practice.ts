@@ -4,6 +4,7 @@ import { inch, type Length, mm, type Ruler, type Unit, ZERO } from "../lengths/i
 import type { FramePractice } from "./read-frames.ts";
 import type { HeldPractice } from "./read-held.ts";
 import type { MoneyHabits } from "./read-money.ts";
+import type { PackingPractice } from "./read-packing.ts";
 
 /**
  * A studio's habits of composing with every choice made: what a design leaves open is taken from here.
@@ -43,6 +44,7 @@ export interface Habits {
 export interface Practice extends Habits, FramePractice {
   readonly held: HeldPractice;
   readonly money: MoneyHabits;
+  readonly packing: PackingPractice;
 }
 
 const DEFAULT_BOARD = "4-ply white rag";

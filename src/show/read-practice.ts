@@ -5,6 +5,7 @@ import { readFramePractice } from "./read-frames.ts";
 import { readHabits } from "./read-habits.ts";
 import { readHeldHabits } from "./read-held.ts";
 import { readMoney } from "./read-money.ts";
+import { readPacking } from "./read-packing.ts";
 import { Reader } from "./reader.ts";
 import type { PracticeDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -17,6 +18,7 @@ export function readPractice(document: PracticeDocument, unit: Unit = document.u
     held: readHeldHabits(reader, document.held ?? {}, unit),
     ...readFramePractice(reader, document, unit),
     money: readMoney(reader, document.money),
+    packing: readPacking(reader, document.packing ?? {}, unit),
   };
   return reader.problems.length === 0
     ? { ok: true, value: practice }

@@ -10,6 +10,7 @@ import {
 } from "./frame-schema.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
 import { moneyHabits } from "./money-schema.ts";
+import { packingHabits } from "./packing-schema.ts";
 import { recordDocument } from "./record-schema.ts";
 
 /**
@@ -187,6 +188,8 @@ export const practiceDocument = z.object({
   framing: z.optional(framingDocument),
   /** Prices of small parts and of work, and minutes; absent: none is reckoned. */
   money: z.optional(moneyHabits),
+  /** Crates for the road, boxes for the store. */
+  packing: z.optional(packingHabits),
   /** Whose limits of light are kept. */
   lightGuidance: z.optional(z.enum(GUIDANCE_NAMES)),
   paper: z.optional(z.enum(["a4", "letter"])),

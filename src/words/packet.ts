@@ -95,6 +95,9 @@ export const PACKET = {
     backLabels: "Back labels",
     wallLabels: "Wall labels",
     quote: "Quote",
+    packingList: "Packing list",
+    loanList: "Loan list",
+    condition: "Condition notes",
     benchOrder: "Bench order",
   },
   progress: (progress: PacketProgress): string => {

@@ -6,7 +6,7 @@ import { type Block, gap, rule, stack } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead } from "../tags.ts";
-import { brokenLines, paragraph, setLines, textLine } from "../text.ts";
+import { clampedLines, paragraph, setLines, textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { QuoteDesk } from "./job.ts";
 
@@ -71,10 +71,8 @@ export function workRows(desk: QuoteDesk, width: Length): readonly Flowing[] {
   const rows = quote.works.map((costs, index): Flowing => {
     const work = job.works[index];
     const own = sizes[index];
-    const lines = brokenLines(desk, work?.title ?? "", TITLE, first);
-    const shown = lines.length > 2 ? [...lines.slice(0, 1), [...(lines[1] ?? []), ELLIPSIS]] : lines;
     const title = stack([
-      setLines(shown, TITLE, first),
+      setLines(clampedLines(desk, work?.title ?? "", TITLE, first, 2), TITLE, first),
       gap(mm(0.8)),
       paragraph(
         desk,
@@ -100,5 +98,3 @@ export function workRows(desk: QuoteDesk, width: Length): readonly Flowing[] {
     { block: total, again },
   ];
 }
-
-const ELLIPSIS = { kind: "text", text: " …" } as const;
