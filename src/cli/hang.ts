@@ -1,7 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
-import { negate } from "../lengths/index.ts";
-import { noonOf } from "../packet/index.ts";
+import { noonOf, wallSheetJob } from "../packet/index.ts";
 import { hangingSheet, type PaperSize } from "../papers/index.ts";
 import { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
@@ -37,31 +36,11 @@ export async function runHang(
   return hung.value.stopped ? 1 : 0;
 }
 
-async function writeSheet(
-  name: string,
-  { request, plan, works }: HungWall,
-  paper: PaperSize,
-  date: string,
-): Promise<void> {
+async function writeSheet(name: string, hung: HungWall, paper: PaperSize, date: string): Promise<void> {
   const typeface = pdfTypeface();
-  const { floor, hookDrop } = request.habits;
-  const pages = hangingSheet(
-    {
-      wall: request.wall,
-      job: request.job,
-      plan,
-      works: request.works,
-      hung: works,
-      level: floor === 0 ? null : negate(floor),
-      hookDrop: request.hookKnown ? hookDrop : null,
-      safety: request.safety,
-      house: { studio: request.studio, show: request.show },
-      planWords: { number: 1, date, makesVoid: null },
-      ruler: request.ruler,
-    },
-    paper,
-    typeface,
-  );
-  const title = CLI.hang.title(request.wall);
-  writeFileSync(name, await writePdf(pages, { date: noonOf(date), title, language: "en-US", typeface }));
+  const { studio, show, wall } = hung.request;
+  const job = wallSheetJob(hung, { studio, show }, { number: 1, date, makesVoid: null });
+  const title = CLI.hang.title(wall);
+  const options = { date: noonOf(date), title, language: "en-US", typeface };
+  writeFileSync(name, await writePdf(hangingSheet(job, paper, typeface), options));
 }

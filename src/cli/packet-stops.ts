@@ -4,17 +4,19 @@ import { CLI } from "../words/cli.ts";
 import { sayChoppingCheck } from "../words/chopping.ts";
 import { sayCuttingCheck } from "../words/cutting.ts";
 import { sayFrameCheck } from "../words/frame.ts";
+import { sayHangCheck, sayTitle, sayWallCheck } from "../words/hanging.ts";
 import { sayHoldCheck } from "../words/held.ts";
 import { sayCheck, type Speech } from "../words/index.ts";
 import { PACKET } from "../words/packet.ts";
 
-/** All that stops some work of a packet, a line each: in its mats, in its holding, in its frame, in the plans of its boards and frames; then what could not be read. */
+/** All that stops some work of a packet, a line each: in its mats, in its holding, in its frame, in the plans of its boards, frames and walls; then what could not be read. */
 export const packetStops = (packet: Packet): string[] => [
   ...composedLines(packet),
   ...heldLines(packet),
   ...framedLines(packet),
   ...boardLines(packet),
   ...railLines(packet),
+  ...wallLines(packet),
   ...packet.prepared.problems.map(({ row, column, found, wanted }) =>
     CLI.problem(`row ${row}, ${column}`, found, wanted),
   ),
@@ -62,6 +64,37 @@ const railLines = ({ prepared, frames }: Packet): string[] =>
       return PACKET.stopped(work?.row ?? null, moulding.name, said);
     }),
   );
+
+/** Works that do not hang as asked, by their rows, and what stops a whole wall. */
+const wallLines = ({ prepared }: Packet): string[] =>
+  prepared.walls.walls.flatMap(({ name, hung: { request, plan, works: hung }, works }) => {
+    const speech = { ruler: request.ruler, job: request.job };
+    const row = (index: number): number | null => prepared.works[works[index] ?? -1]?.row ?? null;
+    return [
+      ...plan.checks
+        .filter(({ level }) => level === "stop")
+        .map((check) =>
+          "frame" in check
+            ? PACKET.stopped(
+                row(check.frame),
+                `${name}, ${sayTitle(request.job, check.frame)}`,
+                sayWallCheck(check, speech),
+              )
+            : PACKET.stopped(null, name, sayWallCheck(check, speech)),
+        ),
+      ...hung.flatMap(({ checks }, index) =>
+        checks
+          .filter(({ level }) => level === "stop")
+          .map((check) =>
+            PACKET.stopped(
+              row(index),
+              `${name}, ${sayTitle(request.job, index)}`,
+              sayHangCheck(check, speech),
+            ),
+          ),
+      ),
+    ];
+  });
 
 const speechOf = ({ prepared }: Packet, { design }: Composition): Speech => ({
   ruler: design.ruler,

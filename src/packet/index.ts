@@ -4,3 +4,4 @@ export type { PacketFile } from "./file.ts";
 export { type PacketOrder, type PacketProblem, prepare } from "./order.ts";
 export { makePacket, type Packet, packeted } from "./packet.ts";
 export { composeWorks } from "./works.ts";
+export { wallSheetJob } from "./hang.ts";

@@ -2,6 +2,7 @@ import type { IntegerSolver } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
 import { framesShort, planFramed, type Reuse, reuseOf } from "./framed.ts";
 import { asHeld, planHolds } from "./hold.ts";
+import { type PlannedWalls, planWalls } from "./hang.ts";
 import { planLights } from "./light.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
@@ -17,6 +18,7 @@ import {
   type StockDocument,
 } from "../show/index.ts";
 import type { PacketProgress } from "../words/packet.ts";
+import { sayHangWanted } from "../words/hanging.ts";
 import { sayWanted } from "../words/index.ts";
 import { sayListWanted } from "../words/lists.ts";
 
@@ -66,6 +68,7 @@ export interface Prepared {
   readonly framed: readonly (FramePlan | null)[];
   /** What exists of frames and mats, with the works that go into it. */
   readonly reuse: readonly Reuse[];
+  readonly walls: PlannedWalls;
   /** Whether some work leaves its outer size to the practice, which must then be named. */
   readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
@@ -102,6 +105,8 @@ export function prepare(
   const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
   const holds = planHolds(composed, practiceDocument);
   const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
+  const framed = planFramed(works, holds.plans);
+  const walls = planWalls(order.show, works, framed, practice.value, practiceDocument);
   const problems = [...unread, ...lights.problems, ...holds.problems, ...framesShort(works)];
   return {
     ok: true,
@@ -112,8 +117,9 @@ export function prepare(
       works,
       lights: lights.plans,
       holds: holds.plans,
-      framed: planFramed(works, holds.plans),
+      framed,
       reuse: reuseOf(works, practiceDocument),
+      walls,
       usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [
@@ -125,6 +131,12 @@ export function prepare(
         })),
         ...order.show.documentProblems.map(problemOfRow),
         ...problems.map(problemOfRow),
+        ...walls.problems.map(({ row, problem }) => ({
+          row,
+          column: problem.field,
+          found: problem.found,
+          wanted: sayHangWanted(problem.wanted),
+        })),
       ].toSorted((a, b) => a.row - b.row),
     },
   };

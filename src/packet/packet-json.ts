@@ -3,6 +3,7 @@ import type { Unit } from "../lengths/index.ts";
 import type { PlannedBoard } from "./boards.ts";
 import { framedOfWork, reuseJson } from "./framed.ts";
 import type { PlannedFrames } from "./frames.ts";
+import { wallsJson } from "./hang.ts";
 import { labelJson } from "./labels.ts";
 import { lightJson } from "./light.ts";
 import type { Quoted } from "./money.ts";
@@ -17,7 +18,7 @@ export function packetJson(
   frames: readonly PlannedFrames[],
   quoted: Quoted | null,
 ): string {
-  const { practice, works, lights, holds, framed, reuse, problems } = prepared;
+  const { practice, works, lights, holds, framed, reuse, walls, problems } = prepared;
   return `${JSON.stringify(
     {
       format: "margent-packet",
@@ -40,6 +41,7 @@ export function packetJson(
       ...chopJson(frames, practice.ruler.unit),
       ...reuseJson(reuse, practice.language),
       ...(quoted === null ? {} : { money: moneyJson(quoted, prepared) }),
+      ...wallsJson(walls, works),
       problems,
     },
     null,

@@ -23,6 +23,7 @@ import {
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import type { Problem } from "../show/index.ts";
 import { PACKET } from "../words/packet.ts";
+import { hangingPages, leftOffWalls } from "./hang.ts";
 import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
@@ -78,7 +79,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
         ...(cut ? [] : [PACKET.leftOut.boards]),
         ...(frames.length === 0 ? [PACKET.leftOut.frames] : []),
         ...(framed.every((plan) => plan === null) ? [PACKET.leftOut.framed] : []),
-        PACKET.leftOut.wall,
+        ...leftOffWalls(prepared.value.walls),
         ...(quoted === null ? [PACKET.leftOut.quote] : []),
       ],
     },
@@ -141,6 +142,7 @@ async function filesOf(
             tableOf(shoppingRows(boards, shopping.mouldings, practice.ruler, shopping.priced, shopping.tape)),
           ),
         ]),
+    ...(await pdf("hanging.pdf", titles.hanging, hangingPages(prepared.walls, shared, size, typeface))),
     ...(await pdf(
       "bench-order.pdf",
       titles.benchOrder,

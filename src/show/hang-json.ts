@@ -1,6 +1,12 @@
-import { hangWork, type HungWork, type Loads, STANDARD_GRAVITY } from "../assembly/index.ts";
+import {
+  type ChosenHardware,
+  type HungWork,
+  type Loads,
+  measuresOf,
+  STANDARD_GRAVITY,
+} from "../assembly/index.ts";
 import type { Length } from "../lengths/index.ts";
-import { planWall, type WallCheck, type WallPlan } from "../plans/index.ts";
+import type { Balance, WallCheck, WallPlan } from "../plans/index.ts";
 import {
   HANGING,
   type HangingSpeech,
@@ -10,27 +16,15 @@ import {
   sayWallCheck,
 } from "../words/hanging.ts";
 import { saySum } from "../words/index.ts";
+import type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
+import { hangWall } from "./hang-wall.ts";
 import { placeJson, type ProblemJson, unreadJson } from "./json.ts";
-import { type HangProblem, type HangRequest, type HungWall, readHang } from "./read-hang.ts";
+import { readHang } from "./read-hang.ts";
 
 /** Reads one wall, lays it out and hangs every work. */
-export function hangFor(
-  document: unknown,
-):
-  | { readonly ok: true; readonly value: HungWall }
-  | { readonly ok: false; readonly problems: readonly HangProblem[] } {
+export function hangFor(document: unknown): HangRead<HungWall> {
   const read = readHang(document);
-  if (!read.ok) return read;
-  const request = read.value;
-  const plan = planWall(request.job, request.seed);
-  const works = request.works.flatMap((work, index) => {
-    const place = plan.places[index];
-    return place === undefined ? [] : [hangWork(work, place, request.habits)];
-  });
-  const stopped = [...plan.checks, ...works.flatMap(({ checks }) => checks)].some(
-    ({ level }) => level === "stop",
-  );
-  return { ok: true, value: { request, plan, works, stopped } };
+  return read.ok ? { ok: true, value: hangWall(read.value) } : read;
 }
 
 /** One wall in, where everything hangs or its problem out, as plain JSON, with whether something is of level "stop". */
@@ -47,17 +41,21 @@ export const hangProblemJson = ({ field, found, wanted }: HangProblem): ProblemJ
 });
 
 /** A wall in the open format. */
-export function hungWallJson({ request, plan, works }: HungWall): object {
+export function hungWallJson({ request, plan, works, hardware }: HungWall): object {
   const { ruler, job, safety } = request;
   const speech: HangingSpeech = { ruler, job };
   const at = (length: Length): object => placeJson(length, ruler);
   return {
-    works: works.map((hung, index) => workJson(hung, index, request, plan, speech)),
+    works: works.map((hung, index) => ({
+      ...workJson(hung, index, request, plan, speech),
+      hardware: hardwareJson(hardware[index]),
+    })),
     wall: {
       gaps: plan.gaps.map(at),
       centre: at(plan.centre),
       order: plan.order,
-      balance: { across: at(plan.balance.across), up: at(plan.balance.up) },
+      balance: balanceJson(plan.balance, at),
+      rowBalance: plan.rowBalance === null ? null : balanceJson(plan.rowBalance, at),
       checks: plan.checks
         .filter((check) => !("frame" in check))
         .map((check) => wallCheckJson(check, "wall", speech)),
@@ -69,10 +67,23 @@ export function hungWallJson({ request, plan, works }: HungWall): object {
   };
 }
 
+const balanceJson = ({ across, up, share }: Balance, at: (length: Length) => object): object => ({
+  across: at(across),
+  up: at(up),
+  share: Math.round(share * 1e4) / 1e4,
+});
+
+/** The names of the fittings that were chosen. */
+const hardwareJson = (chosen: ChosenHardware | undefined): object => ({
+  hook: chosen?.hook?.name ?? null,
+  ring: chosen?.ring?.name ?? null,
+  wire: chosen?.wire?.name ?? null,
+});
+
 function workJson(
   { frame, hooks, wire, loads, checks, reckoning }: HungWork,
   index: number,
-  { ruler, works, safety }: HangRequest,
+  { ruler, works, safety, measuring }: HangRequest,
   plan: WallPlan,
   speech: HangingSpeech,
 ): object {
@@ -86,7 +97,15 @@ function workJson(
       y: at(frame.y),
       ...(work === undefined ? {} : { width: at(work.width), height: at(work.height) }),
     },
-    hooks: hooks.map(({ x, bear, nail }) => ({ x: at(x), bear: at(bear), nail: at(nail) })),
+    hooks: hooks.map((hook) => {
+      const { across, up, back } = measuresOf(hook, measuring);
+      return {
+        x: at(hook.x),
+        bear: at(hook.bear),
+        nail: at(hook.nail),
+        tape: { across: at(across), up: at(up), back: at(back) },
+      };
+    }),
     wire: wire === null ? null : { rise: at(wire.rise), length: at(wire.length) },
     loads: loads === null ? null : { ...loadsJson(loads, 1), angle: angleJson(wire) },
     rated: loads === null ? null : loadsJson(loads, safety),

@@ -43,7 +43,17 @@ export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
 export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
-export type { HungWall } from "./read-hang.ts";
+export type { HangProblem, HangRead, HungWall } from "./hang-request.ts";
+export { hangWall } from "./hang-wall.ts";
+export {
+  type FrameOnWall,
+  framedOnWall,
+  readHangingHabits,
+  readShowWall,
+  readStatedFrame,
+} from "./read-show-walls.ts";
+export type { WallWork } from "./read-wall.ts";
+export { wallName, worksOfWalls } from "./wall-works.ts";
 export { readMass } from "./mass.ts";
 export { heldDocument } from "./held-schema.ts";
 export { fitJson, framedJson } from "./framed-json.ts";

@@ -8,6 +8,7 @@ import {
   type UnknownColumn,
 } from "./lists/index.ts";
 import type { FrameDocument } from "./frame-schema.ts";
+import type { WallDocument } from "./hang-schema.ts";
 import { foundText, type Problem } from "./problem.ts";
 import {
   type HangingLightDocument,
@@ -36,6 +37,8 @@ export interface ShowRead {
   readonly light: HangingLightDocument | null;
   /** Kinds of frame of its own. */
   readonly frames: readonly FrameDocument[];
+  /** The walls that its works hang on. */
+  readonly walls: readonly WallDocument[];
   /** What a list mostly measures in, or was told to; of a document, its practice's unit. */
   readonly unit: Unit;
   readonly practice: PracticeDocument | null;
@@ -81,6 +84,7 @@ export const showReadOf = (show: ShowDocument): ShowRead => ({
   date: show.date ?? null,
   light: show.light ?? null,
   frames: show.frames ?? [],
+  walls: show.walls ?? [],
   unit: show.practice?.unit ?? "in",
   practice: show.practice ?? null,
   stock: show.stock ?? null,
@@ -148,6 +152,7 @@ async function fromList(bytes: Uint8Array, fileName: string, told: Unit | null):
       date: null,
       light: null,
       frames: [],
+      walls: [],
       unit,
       practice: null,
       stock: null,

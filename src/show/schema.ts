@@ -8,6 +8,7 @@ import {
   mouldingDocument,
   workFrameDocument,
 } from "./frame-schema.ts";
+import { fittingDocument, framedDocument, hangingHabits, wallDocument } from "./hang-schema.ts";
 import { heldDocument, heldHabits } from "./held-schema.ts";
 import { moneyHabits } from "./money-schema.ts";
 import { packingHabits } from "./packing-schema.ts";
@@ -151,6 +152,12 @@ export const workDocument = z.object({
   light: z.optional(workLight),
   record: z.optional(recordDocument),
   frame: z.optional(workFrameDocument),
+  /** The name of the wall that it hangs on. */
+  wall: z.optional(z.string()),
+  /** The title of a work that it hangs beside, or a name that a set shares. */
+  with: z.optional(z.string()),
+  hang: z.optional(fittingDocument),
+  framed: z.optional(framedDocument),
   design: composeDocument,
 });
 
@@ -190,6 +197,8 @@ export const practiceDocument = z.object({
   money: z.optional(moneyHabits),
   /** Crates for the road, boxes for the store. */
   packing: z.optional(packingHabits),
+  /** How its works are hung. */
+  hanging: z.optional(hangingHabits),
   /** Whose limits of light are kept. */
   lightGuidance: z.optional(z.enum(GUIDANCE_NAMES)),
   paper: z.optional(z.enum(["a4", "letter"])),
@@ -246,6 +255,7 @@ export const showDocument = z.object({
   light: z.optional(hangingLight),
   /** Kinds of frame of this show; they win over the practice's of the same name. */
   frames: z.optional(framesDocument),
+  walls: z.optional(z.array(wallDocument).check(z.maxLength(200))),
   practice: z.optional(practiceDocument),
   stock: z.optional(stockDocument),
   works: z.array(workDocument).check(z.maxLength(100_000)),

@@ -1,7 +1,7 @@
 import type { HungWork, Loads } from "../assembly/index.ts";
 import { figureOf, figureText, type Length } from "../lengths/index.ts";
-import type { WallPlan } from "../plans/index.ts";
-import type { HungWall } from "../show/read-hang.ts";
+import type { Balance, WallPlan } from "../plans/index.ts";
+import type { HungWall } from "../show/hang-request.ts";
 import { HANGING, type HangingSpeech, sayHangCheck, sayTitle, sayWallCheck } from "./hanging.ts";
 import { sayForce } from "./weights.ts";
 
@@ -13,7 +13,8 @@ export function sayHungWall({ request, plan, works }: HungWall): string[] {
   const say = (length: Length): string => figureText(figureOf(length, request.ruler));
   return [
     ...(plan.gaps.length === 0 ? [] : [`gaps from the left corner: ${plan.gaps.map(say).join(", ")}`]),
-    `centre of the weight: ${balance(plan, say)}`,
+    `centre of the weight: ${balance(plan.balance, say)}`,
+    ...(plan.rowBalance === null ? [] : [`in one plain row: ${balance(plan.rowBalance, say)}`]),
     ...plan.checks
       .filter((check) => !("frame" in check))
       .map((check) => said(check.level, sayWallCheck(check, speech))),
@@ -25,10 +26,10 @@ export function sayHungWall({ request, plan, works }: HungWall): string[] {
   ];
 }
 
-function balance({ balance: { across, up } }: WallPlan, say: (length: Length) => string): string {
+function balance({ across, up, share }: Balance, say: (length: Length) => string): string {
   const away = (length: Length, less: string, more: string, none: string): string =>
     length === 0 ? none : `${say(Math.abs(length) as Length)} ${length < 0 ? less : more}`;
-  return `${away(across, "left of the middle", "right of the middle", "in the middle")}, ${away(up, "below the eye line", "above the eye line", "on the eye line")}`;
+  return `${away(across, "left of the middle", "right of the middle", "in the middle")}, ${away(up, "below the eye line", "above the eye line", "on the eye line")} (${(100 * share).toFixed(1)} % of the way to its edge)`;
 }
 
 function workLines(

@@ -56,6 +56,8 @@ function ruleWords(rule: WallRule, ruler: Ruler): Phrase {
       return runs`Gap ${strong(withUnit(rule.gap, ruler))} between frames, the row ${rule.centre === null ? "centred on the wall" : "about its own middle"}.`;
     case "spread":
       return "Equal gaps that fill the wall, the ends included.";
+    case "rows":
+      return runs`${count(rule.count)} rows, ${strong(withUnit(rule.gap, ruler))} between frames, ${strong(withUnit(rule.rowGap, ruler))} between rows.`;
     case "grid":
       return runs`${count(rule.columns)} columns, ${strong(withUnit(rule.gap, ruler))} between them, ${strong(withUnit(rule.rowGap, ruler))} between rows.`;
     case "cluster":

@@ -1,7 +1,7 @@
 import type { HangCheck, HangStep } from "../assembly/index.ts";
 import { figureOf, figureText, type Length, type Ruler } from "../lengths/index.ts";
 import type { WallCheck, WallJob } from "../plans/index.ts";
-import type { HangWanted } from "../show/read-hang.ts";
+import type { HangWanted } from "../show/hang-request.ts";
 import { sayWanted } from "./problems.ts";
 import { sayMass } from "./weights.ts";
 
@@ -38,6 +38,18 @@ export function sayHangCheck(check: HangCheck, { ruler }: HangingSpeech): string
       return "The weight is not known, so no load is given. Weigh it, framed.";
     case "heavy":
       return `It weighs ${sayMass(check.mass)}: a licensed hand hangs it, into what carries the wall.`;
+    case "into-frame":
+      return `It weighs ${sayMass(check.mass)}: from 20 lb (9.1 kg) up a hook goes into a stud or joist, never into plaster or board alone (Earthquake Country Alliance). Find the stud, or hang a rail from stud to stud.`;
+    case "shakes":
+      return `The ground shakes: ${
+        check.light
+          ? "putty at all four corners, and a hook that it cannot jump off"
+          : "a closed hanger, screwed into a stud"
+      }${check.oneHook ? "; two hooks where it is large" : ""} (Earthquake Country Alliance; FEMA, 2008). Local codes come first.`;
+    case "over-people":
+      return `It hangs over ${check.name === "" ? "where people sit or lie" : check.name}. Hang it elsewhere, or have a licensed hand fix it (FEMA, 2008: never over beds, chairs, couches where the ground shakes).`;
+    case "no-hardware":
+      return `No listed ${check.use} is rated for ${sayMass(check.needs)}. Get a stronger one, or share the load between two hooks.`;
     case "projects":
       return `It stands ${least(check.depth)} out from the wall where people pass; ${place(check.most)} is the most between 27 in and 80 in above the floor (2010 ADA Standards, 307.2). Local codes come first. Hang it elsewhere, or in a shallower frame.`;
   }
@@ -87,6 +99,18 @@ export function sayHangWanted(wanted: HangWanted): string {
       return "a weight above 0, such as 3.2 kg or 7 lb";
     case "wire":
       return "the wire's length from ring to ring, or its drop: how far it rises above the rings when taut";
+    case "rule":
+      return 'a row, rows, a grid or a cluster, such as {"row": "gap", "gap": "2 in"}';
+    case "titles":
+      return "a list of titles, or rest";
+    case "free-title":
+      return "the title of a work that can be made, has a frame and hangs on no other wall";
+    case "wall":
+      return "the name of one of the show's walls";
+    case "own-name":
+      return "a name that no other wall has";
+    case "frame":
+      return "its frame's width and height, or a moulding in the practice to reckon them from";
     case "whole":
       if (wanted.least === null) return "a whole number";
       return wanted.most === null

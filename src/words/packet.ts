@@ -99,6 +99,7 @@ export const PACKET = {
     loanList: "Loan list",
     condition: "Condition notes",
     benchOrder: "Bench order",
+    hanging: "Hanging sheets",
   },
   progress: (progress: PacketProgress): string => {
     switch (progress.doing) {
@@ -120,6 +121,9 @@ export const PACKET = {
     quote: "quote.pdf and quote.csv are left out: no price is known.",
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
   },
+  unhung: (titles: readonly string[]): string => `On no wall: ${titles.join(", ")}.`,
+  severalMade: (titles: readonly string[]): string =>
+    `Made more than once, and one of them hangs: ${titles.join(", ")}.`,
   unknownColumns: (names: string): string => `Columns kept as they are and not read: ${names}.`,
   /** `what`: the work, or what it should be made of. */
   stopped: (row: number | null, what: string, text: string): string =>

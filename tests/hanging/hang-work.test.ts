@@ -7,7 +7,7 @@ const length = (least: number, most: number) =>
   fc.integer({ min: least * 16, max: most * 16 }).map((marks) => inch(marks, 16));
 
 const WALL = { x: inch(40), y: inch(50) };
-const HABITS = { hookDrop: inch(1, 2), publicWay: false, floor: ZERO };
+const HABITS = { hookDrop: inch(1, 2), publicWay: false, floor: ZERO, wall: null, shakes: false, seats: [] };
 
 const wire = (more: Partial<Extract<Hanging, { kind: "wire" }>> = {}): Hanging => ({
   kind: "wire",

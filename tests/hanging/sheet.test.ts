@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { mm } from "../../src/lengths/index.ts";
+import { wallSheetJob } from "../../src/packet/index.ts";
 import { hangingSheet, type Page, type PaperSize } from "../../src/papers/index.ts";
 import { hangFor } from "../../src/show/index.ts";
 import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
@@ -33,24 +34,12 @@ function sheet(count: number, rule: object, size: PaperSize, more: object = {}):
   };
   const hung = hangFor(document);
   if (!hung.ok) throw new Error(JSON.stringify(hung.problems));
-  const { request, plan, works } = hung.value;
-  return hangingSheet(
-    {
-      wall: "North wall",
-      job: request.job,
-      plan,
-      works: request.works,
-      hung: works,
-      level: "levelLine" in more ? mm(1200) : null,
-      hookDrop: request.habits.hookDrop,
-      safety: request.safety,
-      house: { studio: "Tidewater Print Room", show: "Slack Water" },
-      planWords: { number: 3, date: "2026-11-25", makesVoid: { number: 2, date: "2026-11-19" } },
-      ruler: request.ruler,
-    },
-    size,
-    typeface,
+  const job = wallSheetJob(
+    hung.value,
+    { studio: "Tidewater Print Room", show: "Slack Water" },
+    { number: 3, date: "2026-11-25", makesVoid: { number: 2, date: "2026-11-19" } },
   );
+  return hangingSheet({ ...job, wall: "North wall" }, size, typeface);
 }
 
 const ROW = { row: "spread" };

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inch, type Length, mm, sum, ticks, ZERO } from "../../src/lengths/index.ts";
+import { inch, type Length, mm, subtract, sum, ticks, ZERO } from "../../src/lengths/index.ts";
 import {
   type FrameWanted,
+  LARGEST_AT,
   planWall,
   wallFaults,
   type WallJob,
@@ -55,7 +56,38 @@ const grids: fc.Arbitrary<WallRule> = fc.record({
   rowGap: gap,
   centre,
 });
-const clusters: fc.Arbitrary<WallRule> = fc.record({ kind: fc.constant("cluster" as const), gap, centre });
+const clusters: fc.Arbitrary<WallRule> = fc.record({
+  kind: fc.constant("cluster" as const),
+  gap,
+  centre,
+  largest: fc.constantFrom(...LARGEST_AT),
+});
+const several: fc.Arbitrary<WallRule> = fc.record({
+  kind: fc.constant("rows" as const),
+  count: fc.integer({ min: 1, max: 5 }),
+  gap,
+  rowGap: gap,
+  centre,
+});
+
+/** The least width of the widest row, by trying every place where rows may begin. */
+function narrowest(job: WallJob, count: number, between: Length): number {
+  const order = planWall({ ...job, rule: { kind: "spread" } }, 1).order;
+  const frames = order.map((index) => job.frames[index]);
+  const rowWidth = (from: number, to: number): number =>
+    frames.slice(from, to).reduce((all, one) => all + (one?.width ?? 0), between * (to - from - 1));
+  const begins = (at: number): boolean =>
+    at === 0 || frames[at]?.set === null || frames[at]?.set !== frames[at - 1]?.set;
+  const groups = frames.filter((_, at) => begins(at)).length;
+  const best = (from: number, left: number): number => {
+    if (left === 1) return rowWidth(from, frames.length);
+    let least = Number.POSITIVE_INFINITY;
+    for (let next = from + 1; next < frames.length; next++)
+      if (begins(next)) least = Math.min(least, Math.max(rowWidth(from, next), best(next, left - 1)));
+    return least;
+  };
+  return best(0, Math.min(count, groups));
+}
 
 const sound = (job: WallJob): void => {
   expect(wallFaults(job, planWall(job, 1))).toEqual([]);
@@ -95,8 +127,22 @@ describe("a wall", () => {
     );
   });
 
+  it("[HG11] [HG23] rows hold: as many as asked, gaps equal to the tick, middles level, the widest as narrow as can be", () => {
+    fc.assert(
+      fc.property(jobs(several, 12), (job) => {
+        sound(job);
+        const { rule } = job;
+        if (rule.kind !== "rows" || job.frames.length === 0) return;
+        const { gaps } = planWall(job, 1);
+        const widest = subtract(job.wall.width, sum(gaps));
+        expect(widest).toBe(narrowest(job, rule.count, rule.gap));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("[HG11] [HG13] [HG14] a cluster holds: no two nearer than the gap, every frame a gap from a neighbour", () => {
-    fc.assert(fc.property(jobs(clusters, 12), sound), { numRuns: 8 });
+    fc.assert(fc.property(jobs(clusters, 12), sound), { numRuns: 8, endOnFailure: true });
   });
 
   it("[HG13] a cluster keeps its own gap from a door where there is room", () => {
@@ -106,7 +152,7 @@ describe("a wall", () => {
       floor: ZERO,
       avoid: [door],
       eyeLine: mm(1500),
-      rule: { kind: "cluster", gap: mm(50), centre: mm(3000) },
+      rule: { kind: "cluster", gap: mm(50), centre: mm(3000), largest: "middle" },
       frames: Array.from({ length: 6 }, (_, index) => ({
         title: "",
         width: mm(300 + 40 * index),
@@ -150,7 +196,7 @@ describe("a wall", () => {
       rule: { kind: "gap", gap: ZERO, centre: null },
       frames: [3, 1].map((weight) => ({ title: "", width: inch(20), height: inch(20), weight, set: null })),
     };
-    expect(planWall(job, 1).balance).toEqual({ across: inch(-5), up: ZERO });
+    expect(planWall(job, 1).balance).toEqual({ across: inch(-5), up: ZERO, share: 0.25 });
   });
 
   it("[HG16] the same job and seed give the same wall, and a wall with nothing on it is a wall", () => {

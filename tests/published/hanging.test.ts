@@ -11,7 +11,7 @@ import {
 } from "../../src/assembly/index.ts";
 import { half, inch, mm, subtract, toInches, toMillimetres, ZERO } from "../../src/lengths/index.ts";
 
-const HABITS = { hookDrop: ZERO, publicWay: false, floor: ZERO };
+const HABITS = { hookDrop: ZERO, publicWay: false, floor: ZERO, wall: null, shakes: false, seats: [] };
 
 const framed = (height: number, hanging: Hanging, depth: number | null = null): FramedWork => ({
   title: "",

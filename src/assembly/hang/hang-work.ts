@@ -1,19 +1,17 @@
-import {
-  absolute,
-  add,
-  fromReal,
-  half,
-  inch,
-  type Length,
-  subtract,
-  times,
-  ZERO,
-} from "../../lengths/index.ts";
+import { absolute, add, fromReal, half, type Length, subtract, times, ZERO } from "../../lengths/index.ts";
 import { minus, number, operand, plus, quotient, type Sum, valueOf } from "../reckoning.ts";
-import type { FramedWork, FramePlace, HangCheck, Hanging, HangStep, HookPlace, HungWork } from "./hanging.ts";
+import { hangChecks } from "./hang-checks.ts";
+import type {
+  FramedWork,
+  FramePlace,
+  Hanging,
+  HangingHabits,
+  HangStep,
+  HookPlace,
+  HungWork,
+} from "./hanging.ts";
 import {
   angleOf,
-  KILOGRAMS_PER_POUND,
   type Loads,
   sharedLoads,
   STANDARD_GRAVITY,
@@ -23,23 +21,6 @@ import {
   wireLoads,
   wireOf,
 } from "./statics.ts";
-
-/** What the wall and its hooks are like, for every work on it. */
-export interface HangingHabits {
-  /** From where a hook bears up to its nail. */
-  readonly hookDrop: Length;
-  /** People pass close by: what stands out is held against the rule for public ways. */
-  readonly publicWay: boolean;
-  /** The floor's height in the coordinates of the wall, for that rule. */
-  readonly floor: Length;
-}
-
-/** Flatter than this a wire pulls more than 1.93 times the weight at each ring. Common practice, no source. */
-const FLAT = 15;
-/** A licensed hand from here on: 50 lb (Earthquake Country Alliance, securing your space). */
-const HEAVY = 50 * KILOGRAMS_PER_POUND;
-/** Leading edges above 27 in and up to 80 in may stand out 4 in at most (2010 ADA Standards, 307.2). */
-const PUBLIC = { above: inch(27), upTo: inch(80), most: inch(4) };
 
 /**
  * Hooks, loads and checks of one work whose frame stands at `frame`. Places are to the nearest tick;
@@ -55,12 +36,13 @@ export function hangWork(work: FramedWork, frame: FramePlace, habits: HangingHab
   const nail = add(bear, up);
   const middle = add(frame.x, half(work.width, "nearest"));
   const hooks = offsets(work.hanging).map((offset): HookPlace => ({ x: add(middle, offset), bear, nail }));
+  const found = { triangle: taut?.triangle ?? null, rise: taut?.rise ?? null, nail, top };
   return {
     frame,
     hooks,
     wire: taut === null ? null : { rise: taut.rise, length: taut.length, angle: angleOf(taut.triangle) },
     loads: loadsOf(work, taut),
-    checks: checksOf(work, frame, { taut, nail, top }, habits),
+    checks: [...hangChecks(work, frame, found, habits)],
     reckoning: reckoningOf(work.hanging, taut, { top, bear, up, nail }),
   };
 }
@@ -132,63 +114,6 @@ function loadsOf({ mass, hanging }: FramedWork, taut: TautWire | null): Loads | 
   const weight = mass * STANDARD_GRAVITY;
   if (hanging.kind === "wire") return taut && wireLoads(weight, taut.triangle, hanging.hooks);
   return sharedLoads(weight, hanging.kind === "cleat" ? hanging.screws : 2);
-}
-
-interface Found {
-  readonly taut: TautWire | null;
-  readonly nail: Length;
-  readonly top: Length;
-}
-
-function checksOf(
-  work: FramedWork,
-  frame: FramePlace,
-  found: Found,
-  { publicWay, floor }: HangingHabits,
-): readonly HangCheck[] {
-  const { hanging, width, height, mass, depth } = work;
-  const checks: HangCheck[] = hanging.kind === "wire" ? [...wireChecks(hanging, found.taut)] : [];
-  // The frame stands on it: at the very edge there is nothing to screw into.
-  if (hanging.apart >= width)
-    checks.push({
-      level: "stop",
-      code: "fitting-past-frame",
-      direction: "width",
-      at: hanging.apart,
-      size: width,
-    });
-  if (hanging.below >= height)
-    checks.push({
-      level: "stop",
-      code: "fitting-past-frame",
-      direction: "height",
-      at: hanging.below,
-      size: height,
-    });
-  else if (hanging.below * 2 > height)
-    checks.push({ level: "warn", code: "leans-out", below: hanging.below, half: half(height, "nearest") });
-  const wireStands = hanging.kind !== "wire" || found.taut !== null;
-  if (wireStands && found.nail >= found.top)
-    checks.push({ level: "warn", code: "nail-shows", above: subtract(found.nail, found.top) });
-  if (mass === null) checks.push({ level: "note", code: "weight-unknown" });
-  else if (mass >= HEAVY) checks.push({ level: "warn", code: "heavy", mass });
-  const edge = subtract(frame.y, floor);
-  const standsOut = publicWay && depth !== null && depth > PUBLIC.most;
-  if (standsOut && edge > PUBLIC.above && edge <= PUBLIC.upTo)
-    checks.push({ level: "warn", code: "projects", depth, most: PUBLIC.most });
-  return checks;
-}
-
-function* wireChecks({ wire, below, apart, hooksApart }: Wire, taut: TautWire | null): Generator<HangCheck> {
-  if (hooksApart > apart) yield { level: "stop", code: "hooks-past-rings", hooksApart, apart };
-  if (taut === null) {
-    yield { level: "stop", code: "wire-short", length: "length" in wire ? wire.length : apart, apart };
-    return;
-  }
-  if (taut.rise >= below) yield { level: "stop", code: "wire-shows", rise: taut.rise, below };
-  const angle = angleOf(taut.triangle);
-  if (angle < FLAT)
-    yield { level: "warn", code: "wire-flat", angle, times: taut.triangle.slope / taut.triangle.rise / 2 };
 }
 
 interface Heights {

@@ -1,7 +1,28 @@
 import type { Length } from "../../lengths/index.ts";
 import type { MadeStep } from "../reckoning.ts";
 import type { Level } from "../check.ts";
+import type { FittingUse } from "./hardware.ts";
 import type { Loads } from "./statics.ts";
+
+/** What a wall is made of: plasterboard on studs, plaster on laths, boards, masonry. */
+export const WALL_KINDS = ["plasterboard", "lath", "boards", "masonry"] as const;
+export type WallKind = (typeof WALL_KINDS)[number];
+
+/** What the wall and its hooks are like, for every work on it. */
+export interface HangingHabits {
+  /** From where a hook bears up to its nail. */
+  readonly hookDrop: Length;
+  /** People pass close by: what stands out is held against the rule for public ways. */
+  readonly publicWay: boolean;
+  /** The floor's height in the coordinates of the wall, for that rule. */
+  readonly floor: Length;
+  /** What the wall is made of; null: not said. */
+  readonly wall: WallKind | null;
+  /** The ground shakes where it stands. */
+  readonly shakes: boolean;
+  /** Where people sit or lie at the wall, from its left corner. */
+  readonly seats: readonly { readonly name: string; readonly x: Length; readonly width: Length }[];
+}
 
 /** What is fixed to the back of a frame; `below` is counted from the top of the frame down. */
 export type Hanging =
@@ -97,5 +118,13 @@ type HangCheckBody =
   | { readonly code: "weight-unknown" }
   /** Heavy enough that a licensed hand is to hang it. */
   | { readonly code: "heavy"; readonly mass: number }
+  /** Too heavy for plaster and board alone: its hooks go into what stands behind them. */
+  | { readonly code: "into-frame"; readonly mass: number }
+  /** Where the ground shakes; `light`: known to be less than what a nail and hook may hold there. */
+  | { readonly code: "shakes"; readonly light: boolean; readonly oneHook: boolean }
+  /** No listed fitting of this use is rated for what it must hold, in kilograms. */
+  | { readonly code: "no-hardware"; readonly use: FittingUse; readonly needs: number }
+  /** It hangs over where people sit or lie. */
+  | { readonly code: "over-people"; readonly name: string }
   /** In a public way: it stands out from the wall by `depth` where a stick does not find it. */
   | { readonly code: "projects"; readonly depth: Length; readonly most: Length };

@@ -1,3 +1,5 @@
-export { hangWork, type HangingHabits } from "./hang-work.ts";
-export type * from "./hanging.ts";
+export * from "./hardware.ts";
+export { hangWork } from "./hang-work.ts";
+export * from "./hanging.ts";
 export * from "./statics.ts";
+export * from "./tape.ts";

@@ -1,4 +1,4 @@
-import type { FramedWork, HungWork } from "../../assembly/index.ts";
+import type { ChosenHardware, FramedWork, HungWork, Measuring, WallKind } from "../../assembly/index.ts";
 import type { Length, Ruler } from "../../lengths/index.ts";
 import type { WallJob, WallPlan } from "../../plans/index.ts";
 import { hookLetter } from "../../words/hanging-sheet.ts";
@@ -13,6 +13,13 @@ export interface HangingSheetJob {
   readonly plan: WallPlan;
   readonly works: readonly FramedWork[];
   readonly hung: readonly HungWork[];
+  /** Which fittings each work takes of those that are listed. */
+  readonly hardware: readonly ChosenHardware[];
+  /** What the wall is made of; null: not said. */
+  readonly kind: WallKind | null;
+  /** The ground shakes where it stands. */
+  readonly shakes: boolean;
+  readonly measuring: Measuring;
   /** The level line above the floor, where heights are counted from it; null: from the floor. */
   readonly level: Length | null;
   /** From where a hook bears up to its nail; null where it was not measured: nails stand where hooks bear. */

@@ -79,6 +79,10 @@ function* inOrder({ frames }: WallJob, { order }: WallPlan): Generator<WallFault
 
 function* rowSums(job: WallJob, plan: WallPlan, boxes: readonly Edges[]): Generator<WallFault> {
   if (job.rule.kind === "grid") return;
+  if (job.rule.kind === "rows") {
+    yield* severalRows(job.rule, job, plan, boxes);
+    return;
+  }
   let x = 0;
   plan.order.forEach((frame, turn) => {
     x += plan.gaps[turn] ?? Number.NaN;
@@ -89,6 +93,36 @@ function* rowSums(job: WallJob, plan: WallPlan, boxes: readonly Edges[]): Genera
   if (x + (plan.gaps.at(-1) ?? Number.NaN) !== job.wall.width) yield "gaps and widths do not make the wall";
   for (const { index, foot, top } of boxes)
     if (Math.abs(foot + top - 2 * job.eyeLine) > 1) yield `frame ${index}: its middle is off the eye line`;
+}
+
+/** Along the order a frame stands a gap right of the one before, their middles level, or begins the next row below all of the last. */
+function* severalRows(
+  rule: Extract<WallJob["rule"], { readonly kind: "rows" }>,
+  job: WallJob,
+  { order, gaps }: WallPlan,
+  boxes: readonly Edges[],
+): Generator<WallFault> {
+  const rows: Edges[][] = [];
+  for (const frame of order) {
+    const box = boxes[frame];
+    const before = rows.at(-1)?.at(-1);
+    if (box === undefined) continue;
+    const level = before !== undefined && Math.abs(before.foot + before.top - box.foot - box.top) <= 1;
+    if (level && box.left - before.right === rule.gap) rows.at(-1)?.push(box);
+    else rows.push([box]);
+  }
+  const sets = new Set(job.frames.map(({ set }, index) => (set === null ? `frame ${index}` : `set ${set}`)));
+  if (job.frames.length > 0 && rows.length !== Math.min(rule.count, sets.size))
+    yield `${rows.length} rows where ${rule.count} are asked for`;
+  for (const [index, row] of rows.entries()) {
+    const next = rows[index + 1];
+    if (next === undefined) continue;
+    const between = Math.min(...row.map(({ foot }) => foot)) - Math.max(...next.map(({ top }) => top));
+    if (Math.abs(between - rule.rowGap) > 2) yield `rows ${index} and ${index + 1} are ${between} apart`;
+  }
+  const widths = rows.map((row) => (row.at(-1)?.right ?? 0) - (row[0]?.left ?? 0));
+  if (gaps.reduce((all, gap) => all + gap, 0) + Math.max(0, ...widths) !== job.wall.width)
+    yield "the widest row and the gaps at its ends do not make the wall";
 }
 
 function* closeNeighbours(gap: number, boxes: readonly Edges[]): Generator<WallFault> {

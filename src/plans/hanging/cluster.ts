@@ -3,9 +3,9 @@ import { at } from "../at.ts";
 import type { Chance } from "../chance.ts";
 import { wider } from "./clear.ts";
 import { groups } from "./sets.ts";
-import type { WallBox, WallJob, WallRule } from "./job.ts";
+import type { LargestAt, WallBox, WallJob, WallRule } from "./job.ts";
 import { type Laid, LayingTree } from "./laying-tree.ts";
-import { framesOf, settle } from "./settle.ts";
+import { framesOf, outlineOf, settle } from "./settle.ts";
 
 /** A frame or a set of frames that is laid as one: what it covers, and what it counts in the balance. */
 interface Block {
@@ -28,7 +28,18 @@ const STEPS = 60_000;
 const WIDER = 1.6;
 
 /** What a layout is judged by, in parts of one. */
-const WEIGHTS = { waste: 1, balance: 2, shape: 0.15, outside: 10, touching: 10, middle: 0.2 };
+const WEIGHTS = { waste: 1, balance: 2, shape: 0.15, outside: 10, touching: 10, largest: 0.2 };
+
+/** Where the largest frames are drawn to, from the group's middle in parts of its width and height. */
+const DRAWN_TO: Readonly<Record<LargestAt, { readonly x: number; readonly y: number }>> = {
+  middle: { x: 0, y: 0 },
+  left: { x: -0.5, y: 0 },
+  right: { x: 0.5, y: 0 },
+  top: { x: 0, y: 0.5 },
+  foot: { x: 0, y: -0.5 },
+};
+/** Asked for at a side, the balance in that direction is given up and the side counts so many times as much. */
+const ASKED = 5;
 
 /**
  * A group in which neighbours stand exactly the rule's gap apart, by annealing over slicing trees
@@ -42,16 +53,17 @@ export function clusterOf(
   chance: Chance,
 ): Cluster {
   const blocks = groups(job.frames).map((frames) => blockOf(job, frames, rule.gap));
-  const judge = new Judge(job, blocks, rule.gap, rule.centre ?? job.wall.width / 2);
+  const judge = new Judge(job, blocks, rule);
   const tree = new LayingTree(
     blocks.map(({ width }) => width + rule.gap),
     blocks.map(({ height }) => height + rule.gap),
   );
   anneal(tree, (laid) => judge.cost(laid), chance);
-  const laid = tree.laid();
-  const corners = framesOf(blocks, job.frames, laid, rule.gap);
-  settle(corners, rule.gap);
-  return { corners, width: laid.width - rule.gap, height: laid.height - rule.gap };
+  const frames = framesOf(blocks, job.frames, tree.laid(), rule.gap);
+  settle(frames, rule.gap);
+  const { left, foot, right, top } = outlineOf(frames);
+  const corners = frames.map(({ x, y }) => ({ x: x - left, y: y - foot }));
+  return { corners, width: right - left, height: top - foot };
 }
 
 /** A set hangs in a row at the gap, each frame in the middle of the row's height. */
@@ -97,13 +109,26 @@ class Judge {
   private readonly blocks: readonly Block[];
   private readonly gap: Length;
   private readonly centre: number;
+  private readonly largest: LargestAt;
+  /** How much larger than the mean each block is; nought for the smaller ones. */
+  private readonly large: readonly number[];
 
-  constructor(job: WallJob, blocks: readonly Block[], gap: Length, centre: number) {
+  constructor(
+    job: WallJob,
+    blocks: readonly Block[],
+    { gap, centre, largest }: Extract<WallRule, { readonly kind: "cluster" }>,
+  ) {
     this.job = job;
     this.avoid = job.avoid.map((box) => wider(box, gap));
     this.blocks = blocks;
     this.gap = gap;
-    this.centre = centre;
+    this.centre = centre ?? job.wall.width / 2;
+    this.largest = largest;
+    const areas = blocks.map(({ width, height }) => width * height);
+    const mean = areas.reduce((sum, area) => sum + area, 0) / areas.length;
+    const over = areas.map((area) => Math.max(0, area - mean));
+    const all = over.reduce((sum, area) => sum + area, 0);
+    this.large = over.map((area) => (all === 0 ? 1 / over.length : area / all));
     this.area = blocks.reduce((sum, { width, height }) => sum + (width + gap) * (height + gap), 0);
     this.weight = blocks.reduce((sum, block) => sum + block.weight, 0);
   }
@@ -114,22 +139,26 @@ class Judge {
     const waste = (laid.width * laid.height) / this.area - 1;
     const shape = Math.abs(Math.log(width / height / WIDER));
     const outside = Math.max(0, width / wall.width - 1) + Math.max(0, height / wall.height - 1);
-    let [across, up, spread] = [0, 0, 0];
+    const to = DRAWN_TO[this.largest];
+    let [across, up, away] = [0, 0, 0];
     this.blocks.forEach((block, index) => {
       const x = at(laid.x, index) + block.width / 2 - width / 2;
       const y = at(laid.y, index) + block.height / 2 - height / 2;
       across += block.weight * x;
       up += block.weight * y;
-      spread += block.weight * Math.hypot(x / width, y / height);
+      const [farX, farY] = [x / width - to.x, y / height - to.y];
+      const far = to.x !== 0 ? Math.abs(farX) : to.y !== 0 ? Math.abs(farY) : Math.hypot(farX, farY);
+      away += at(this.large, index) * far;
     });
-    const balance = (Math.abs(across) / width + Math.abs(up) / height) / this.weight;
+    const beside = to.x === 0 ? Math.abs(across) / width : 0;
+    const balance = (beside + (to.y === 0 ? Math.abs(up) / height : 0)) / this.weight;
     return (
       WEIGHTS.waste * waste +
       WEIGHTS.balance * balance +
       WEIGHTS.shape * shape +
       WEIGHTS.outside * outside +
       WEIGHTS.touching * this.touching(laid, width, height) +
-      WEIGHTS.middle * (spread / this.weight)
+      WEIGHTS.largest * (this.largest === "middle" ? 1 : ASKED) * away
     );
   }
 

@@ -1,3 +1,14 @@
 export { type WallFault, wallFaults } from "./check.ts";
-export type { FrameWanted, Obstacle, WallBox, WallCheck, WallJob, WallPlan, WallRule } from "./job.ts";
+export {
+  type Balance,
+  type FrameWanted,
+  LARGEST_AT,
+  type LargestAt,
+  type Obstacle,
+  type WallBox,
+  type WallCheck,
+  type WallJob,
+  type WallPlan,
+  type WallRule,
+} from "./job.ts";
 export { planWall } from "./plan-wall.ts";

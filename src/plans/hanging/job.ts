@@ -23,12 +23,24 @@ export interface FrameWanted {
   readonly set: number | null;
 }
 
+/** Where in a group its largest frames can be asked for. */
+export const LARGEST_AT = ["middle", "left", "right", "top", "foot"] as const;
+export type LargestAt = (typeof LARGEST_AT)[number];
+
 /** How the frames are laid out. */
 export type WallRule =
   /** One row, this gap between frames, centred on the wall or on `centre`. */
   | { readonly kind: "gap"; readonly gap: Length; readonly centre: Length | null }
   /** One row, equal gaps that fill the wall, the ends included. */
   | { readonly kind: "spread" }
+  /** So many rows as even in width as the frames' order allows, each about the group's middle, `rowGap` between them. */
+  | {
+      readonly kind: "rows";
+      readonly count: number;
+      readonly gap: Length;
+      readonly rowGap: Length;
+      readonly centre: Length | null;
+    }
   /** So many columns; every frame in the middle of its cell, `gap` between columns, `rowGap` between rows. */
   | {
       readonly kind: "grid";
@@ -38,7 +50,12 @@ export type WallRule =
       readonly centre: Length | null;
     }
   /** A group that is solved: neighbours stand exactly `gap` apart, the outline is quiet, the weight is in balance about the eye line. */
-  | { readonly kind: "cluster"; readonly gap: Length; readonly centre: Length | null };
+  | {
+      readonly kind: "cluster";
+      readonly gap: Length;
+      readonly centre: Length | null;
+      readonly largest: LargestAt;
+    };
 
 /** One wall and what is to hang on it. */
 export interface WallJob {
@@ -52,6 +69,14 @@ export interface WallJob {
   readonly frames: readonly FrameWanted[];
 }
 
+/** From a group's own middle and the eye line to the centre of its weight, and from how far `share` of its half width and height that is. */
+export interface Balance {
+  readonly across: Length;
+  readonly up: Length;
+  /** Nought where the weight's centre is the group's own middle, one where it lies at its edge. */
+  readonly share: number;
+}
+
 /** Where a wall's frames hang. */
 export interface WallPlan {
   /** In the job's order; its lower left corner. */
@@ -62,8 +87,9 @@ export interface WallPlan {
   readonly gaps: readonly Length[];
   /** The middle of the whole group across. */
   readonly centre: Length;
-  /** From the group's own middle and the eye line to the centre of its weight. */
-  readonly balance: { readonly across: Length; readonly up: Length };
+  readonly balance: Balance;
+  /** What the same frames would come to in one plain row, in the job's order with the same gap; null where they hang in one. */
+  readonly rowBalance: Balance | null;
   readonly checks: readonly WallCheck[];
 }
 

@@ -4,8 +4,9 @@ import { Chance } from "../chance.ts";
 import { clusterOf } from "./cluster.ts";
 import { clearWay, meet } from "./clear.ts";
 import { gridOf } from "./grid.ts";
-import type { WallBox, WallCheck, WallJob, WallPlan } from "./job.ts";
+import type { Balance, WallBox, WallCheck, WallJob, WallPlan } from "./job.ts";
 import { rowOf } from "./row.ts";
+import { rowsOf } from "./rows.ts";
 import { groups } from "./sets.ts";
 
 type Places = WallPlan["places"];
@@ -14,7 +15,7 @@ type Places = WallPlan["places"];
  * Lays out one wall. Rows, grids and groups are in the middle of the wall, or about the rule's own
  * centre, their middle on the eye line; a group gives way to what must stay free where it can. Whatever
  * does not fit is laid all the same, and checks of level "stop" say what passes what. The same job and
- * seed give the same wall. Throws RangeError for a grid without columns.
+ * seed give the same wall. Throws RangeError for a grid without columns, or rows without one.
  */
 export function planWall(job: WallJob, seed: number): WallPlan {
   if (job.frames.length === 0)
@@ -23,11 +24,24 @@ export function planWall(job: WallJob, seed: number): WallPlan {
       order: [],
       gaps: [job.wall.width],
       centre: half(job.wall.width, "nearest"),
-      balance: { across: ZERO, up: ZERO },
+      balance: { across: ZERO, up: ZERO, share: 0 },
+      rowBalance: null,
       checks: [],
     };
   const laid = layOut(job, seed);
-  return { ...laid, balance: balanceOf(job, laid), checks: [...wallChecks(job, laid)] };
+  return {
+    ...laid,
+    balance: balanceOf(job, laid),
+    rowBalance: plainRowBalance(job),
+    checks: [...wallChecks(job, laid)],
+  };
+}
+
+/** The same frames in one row, against which a group is held. */
+function plainRowBalance(job: WallJob): Balance | null {
+  const { rule } = job;
+  if (rule.kind === "gap" || rule.kind === "spread") return null;
+  return balanceOf(job, rowPlaces(job, rowOf(job, { kind: "gap", gap: rule.gap, centre: rule.centre })));
 }
 
 type LaidWall = Pick<WallPlan, "places" | "order" | "gaps" | "centre">;
@@ -38,6 +52,8 @@ function layOut(job: WallJob, seed: number): LaidWall {
     case "gap":
     case "spread":
       return rowPlaces(job, rowOf(job, rule));
+    case "rows":
+      return rowsOf(job, rule);
     case "grid":
       return gridOf(job, rule);
     case "cluster": {
@@ -86,13 +102,23 @@ function readingOrder({ frames }: WallJob, places: Places): readonly number[] {
 }
 
 /** Where the weight's centre lies from the middle of the group and from the eye line. */
-function balanceOf(job: WallJob, { places, centre }: LaidWall): WallPlan["balance"] {
+function balanceOf(job: WallJob, { places, centre }: LaidWall): Balance {
   const whole = job.frames.reduce((total, { weight }) => total + weight, 0);
   const mean = (middle: (index: number) => number): number =>
     job.frames.reduce((total, { weight }, index) => total + weight * middle(index), 0) / whole;
-  const across = mean((index) => at(places, index).x + at(job.frames, index).width / 2);
-  const up = mean((index) => at(places, index).y + at(job.frames, index).height / 2);
-  return { across: fromReal(across - centre, "nearest"), up: fromReal(up - job.eyeLine, "nearest") };
+  const across = mean((index) => at(places, index).x + at(job.frames, index).width / 2) - centre;
+  const up = mean((index) => at(places, index).y + at(job.frames, index).height / 2) - job.eyeLine;
+  const edges = job.frames.map(({ width, height }, index) => {
+    const { x, y } = at(places, index);
+    return { left: x, right: x + width, foot: y, top: y + height };
+  });
+  const wide = Math.max(...edges.map(({ right }) => right)) - Math.min(...edges.map(({ left }) => left));
+  const high = Math.max(...edges.map(({ top }) => top)) - Math.min(...edges.map(({ foot }) => foot));
+  return {
+    across: fromReal(across, "nearest"),
+    up: fromReal(up, "nearest"),
+    share: Math.hypot((2 * across) / wide, (2 * up) / high),
+  };
 }
 
 /** What passes the wall's edges, lies over what must stay free, or over each other. */

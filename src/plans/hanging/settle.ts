@@ -20,8 +20,8 @@ const WAYS = [
 const ROUNDS = 8;
 
 /**
- * Moves every block that faces no neighbour at exactly the gap by the shortest way to where it does;
- * never nearer than the gap to anything, never out of the group's own outline.
+ * Moves every block that faces no neighbour at exactly the gap by a short way to where it does;
+ * never nearer than the gap to anything, and out of the group's own outline only where nothing in it is free.
  */
 export function settle(frames: readonly LaidFrame[], gap: number): void {
   const blocks = new Set(frames.map(({ block }) => block));
@@ -32,7 +32,7 @@ export function settle(frames: readonly LaidFrame[], gap: number): void {
       const own = frames.filter((frame) => frame.block === block);
       const others = frames.filter((frame) => frame.block !== block);
       if (others.length === 0 || own.every((frame) => nearest(frame, frames) === gap)) continue;
-      const way = shortestWay(own, others, gap, outline);
+      const way = shortestWay(own, others, gap, outline) ?? wayBeside(own, others, gap, outline);
       if (way === null) continue;
       for (const frame of own) {
         frame.x += way.x;
@@ -51,7 +51,7 @@ interface Edges {
   readonly top: number;
 }
 
-const outlineOf = (frames: readonly LaidFrame[]): Edges => ({
+export const outlineOf = (frames: readonly LaidFrame[]): Edges => ({
   left: Math.min(...frames.map(({ x }) => x)),
   foot: Math.min(...frames.map(({ y }) => y)),
   right: Math.max(...frames.map(({ x, width }) => x + width)),
@@ -75,28 +75,96 @@ function nearest(frame: LaidFrame, all: readonly LaidFrame[]): number {
   return least;
 }
 
+/** Straight on, or round a corner: what stops a frame may lie beside it, not before it, and then it faces nothing yet. */
 function shortestWay(
   own: readonly LaidFrame[],
   others: readonly LaidFrame[],
   gap: number,
   outline: Edges,
-): { readonly x: number; readonly y: number } | null {
-  let best: { readonly x: number; readonly y: number } | null = null;
+): Shift | null {
+  const straight = stepsFrom(own, others, gap, { x: 0, y: 0 });
+  const round = straight.flatMap((step) => stepsFrom(own, others, gap, step));
+  let best: Shift | null = null;
   let length = Number.POSITIVE_INFINITY;
-  for (const way of WAYS) {
-    const room = roomTowards(own, others, gap, way);
-    if (!(room > 0 && room < length)) continue;
-    const [x, y] = [way.x * room, way.y * room];
-    const there = own.map((frame) => ({ ...frame, x: frame.x + x, y: frame.y + y }));
-    const { left, foot, right, top } = outlineOf(there);
-    const inside =
-      left >= outline.left && foot >= outline.foot && right <= outline.right && top <= outline.top;
-    if (!inside || !there.every((frame) => nearest(frame, [...others, ...there]) === gap)) continue;
-    best = { x, y };
-    length = room;
+  for (const way of [...straight, ...round]) {
+    const long = Math.abs(way.x) + Math.abs(way.y);
+    if (long >= length) continue;
+    const there = shifted(own, way);
+    if (!within(there, outline) || !there.every((frame) => nearest(frame, [...others, ...there]) === gap))
+      continue;
+    best = way;
+    length = long;
   }
   return best;
 }
+
+/**
+ * Where no slide leads to a neighbour: the shortest way to beside, above or below any of them, over
+ * whatever lies between; out of the outline only where nothing inside it is free.
+ */
+function wayBeside(
+  own: readonly LaidFrame[],
+  others: readonly LaidFrame[],
+  gap: number,
+  outline: Edges,
+): Shift | null {
+  const box = outlineOf(own);
+  const ways = others.flatMap((other): readonly Shift[] => {
+    const [right, top] = [other.x + other.width, other.y + other.height];
+    const level = [0, other.y - box.foot, top - box.top];
+    const plumb = [0, other.x - box.left, right - box.right];
+    return [
+      ...level.flatMap((y) => [
+        { x: right + gap - box.left, y },
+        { x: other.x - gap - box.right, y },
+      ]),
+      ...plumb.flatMap((x) => [
+        { x, y: top + gap - box.foot },
+        { x, y: other.y - gap - box.top },
+      ]),
+    ];
+  });
+  const free = ways
+    .filter((way) => {
+      const there = shifted(own, way);
+      const clear = there.every((frame) =>
+        others.every((other) => {
+          const { across, up } = apart(frame, other);
+          return Math.max(across, up) >= gap;
+        }),
+      );
+      return clear && there.every((frame) => nearest(frame, [...others, ...there]) === gap);
+    })
+    .toSorted((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
+  return free.find((way) => within(shifted(own, way), outline)) ?? free[0] ?? null;
+}
+
+const within = (frames: readonly LaidFrame[], outline: Edges): boolean => {
+  const { left, foot, right, top } = outlineOf(frames);
+  return left >= outline.left && foot >= outline.foot && right <= outline.right && top <= outline.top;
+};
+
+interface Shift {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** From where it has come by `by`, as far as it goes each of the four ways. */
+const stepsFrom = (
+  own: readonly LaidFrame[],
+  others: readonly LaidFrame[],
+  gap: number,
+  by: Shift,
+): readonly Shift[] => {
+  const from = shifted(own, by);
+  return WAYS.flatMap((way) => {
+    const room = roomTowards(from, others, gap, way);
+    return room > 0 && Number.isFinite(room) ? [{ x: by.x + way.x * room, y: by.y + way.y * room }] : [];
+  });
+};
+
+const shifted = (frames: readonly LaidFrame[], { x, y }: Shift): readonly LaidFrame[] =>
+  frames.map((frame) => ({ ...frame, x: frame.x + x, y: frame.y + y }));
 
 /** How far a block can go one way before it is a gap from what lies there; endless where nothing does. */
 function roomTowards(
