@@ -1,7 +1,9 @@
 import {
   type ChosenHardware,
+  type HookPlace,
   type HungWork,
   type Loads,
+  type Measuring,
   measuresOf,
   STANDARD_GRAVITY,
 } from "../assembly/index.ts";
@@ -80,6 +82,13 @@ const hardwareJson = (chosen: ChosenHardware | undefined): object => ({
   wire: chosen?.wire?.name ?? null,
 });
 
+/** What the tape must read where that is not the place itself. */
+function tapeJson(hook: HookPlace, measuring: Measuring, at: (length: Length) => object): object {
+  if (measuring.tape === null && measuring.fall === 0) return {};
+  const { across, up, back } = measuresOf(hook, measuring);
+  return { tape: { across: at(across), up: at(up), back: at(back) } };
+}
+
 function workJson(
   { frame, hooks, wire, loads, checks, reckoning }: HungWork,
   index: number,
@@ -97,15 +106,12 @@ function workJson(
       y: at(frame.y),
       ...(work === undefined ? {} : { width: at(work.width), height: at(work.height) }),
     },
-    hooks: hooks.map((hook) => {
-      const { across, up, back } = measuresOf(hook, measuring);
-      return {
-        x: at(hook.x),
-        bear: at(hook.bear),
-        nail: at(hook.nail),
-        tape: { across: at(across), up: at(up), back: at(back) },
-      };
-    }),
+    hooks: hooks.map((hook) => ({
+      x: at(hook.x),
+      bear: at(hook.bear),
+      nail: at(hook.nail),
+      ...tapeJson(hook, measuring, at),
+    })),
     wire: wire === null ? null : { rise: at(wire.rise), length: at(wire.length) },
     loads: loads === null ? null : { ...loadsJson(loads, 1), angle: angleJson(wire) },
     rated: loads === null ? null : loadsJson(loads, safety),
