@@ -7,6 +7,7 @@ import { CLI } from "../words/cli.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
 import { PACKET, type PacketProgress } from "../words/packet.ts";
 import { sayHabits } from "../words/practice.ts";
+import { sayPictureNote } from "../words/records.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
 import { readBytes, readDocument, unreadable, Unreadable } from "./input.ts";
@@ -64,6 +65,7 @@ export async function runPacket(
   const said = [
     ...(made.value.prepared.usesHabits ? sayHabits(made.value.prepared.practice) : []),
     ...show.notes.map(sayListNote),
+    ...made.value.prepared.pictureNotes.map(sayPictureNote),
     ...(show.unknownColumns.length === 0
       ? []
       : [PACKET.unknownColumns(show.unknownColumns.map(({ name }) => name).join(", "))]),

@@ -4,6 +4,7 @@ import { framesShort, planFramed, type Reuse, reuseOf } from "./framed.ts";
 import { asHeld, planHolds } from "./hold.ts";
 import { type PlannedWalls, planWalls } from "./hang.ts";
 import { planLights } from "./light.ts";
+import { type PictureNote, withPictures } from "./pictures.ts";
 import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
 import {
   DEFAULT_STOCK,
@@ -69,6 +70,8 @@ export interface Prepared {
   /** What exists of frames and mats, with the works that go into it. */
   readonly reuse: readonly Reuse[];
   readonly walls: PlannedWalls;
+  /** What works took from their pictures. */
+  readonly pictureNotes: readonly PictureNote[];
   /** Whether some work leaves its outer size to the practice, which must then be named. */
   readonly usesHabits: boolean;
   /** Those of the works alone, as they were found. */
@@ -101,7 +104,8 @@ export function prepare(
   const { date, light } = order.show;
   const showLight = light === null ? null : readShowLight(light, date);
   if (showLight?.ok === false) return showLight;
-  const { works: composed, problems: unread } = composeWorks(order.show.works, practiceDocument);
+  const pictured = withPictures(order);
+  const { works: composed, problems: unread } = composeWorks(pictured.works, practiceDocument);
   const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
   const holds = planHolds(composed, practiceDocument);
   const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
@@ -120,6 +124,7 @@ export function prepare(
       framed,
       reuse: reuseOf(works, practiceDocument),
       walls,
+      pictureNotes: pictured.notes,
       usesHabits: works.some(({ work }) => work.design.outer === undefined),
       documentProblems: problems.map(({ problem }) => problem),
       problems: [

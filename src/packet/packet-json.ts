@@ -8,6 +8,7 @@ import { labelJson } from "./labels.ts";
 import { lightJson } from "./light.ts";
 import type { Quoted } from "./money.ts";
 import type { PacketOrder, Prepared } from "./order.ts";
+import { pictureJson } from "./pictures.ts";
 import { moneyJson } from "./quote.ts";
 
 /** Everything of a packet for the machine. */
@@ -34,6 +35,7 @@ export function packetJson(
         ...framedOfWork(one, framed[index], practice.language),
         ...lightJson(lights[index]),
         ...labelJson(one.work),
+        ...pictureJson(prepared, one.row),
       })),
       cut: Object.fromEntries(
         boards.map(({ board, job, plan }) => [board, cuttingPlanJson(job, plan, practice.ruler.unit, 0)]),

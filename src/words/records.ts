@@ -79,3 +79,17 @@ export const sizeText = (
   },
   ruler: Ruler,
 ): string => `${printLength(width, ruler)} × ${printLength(height, ruler)}`;
+
+/** What a work took from its picture; a picture's maker need not be the print's. */
+export const sayPictureNote = ({
+  row,
+  field,
+  value,
+  from,
+}: {
+  readonly row: number;
+  readonly field: string;
+  readonly value: string;
+  readonly from: string;
+}): string =>
+  `row ${row}, ${field}: ${value.length > 60 ? `${value.slice(0, 59)}…` : value}, from the picture (${from}).${field === "maker" ? " Is it the print's maker, or the picture's?" : ""}`;
