@@ -7,6 +7,7 @@ import { begin } from "./state/session.ts";
 import { followAddress } from "./state/route.ts";
 import { watchComponents } from "./state/signal.ts";
 import { followKeys } from "./keys.ts";
+import { listenForLists } from "./paste.ts";
 import { listenForUndo } from "./undo-acts.tsx";
 
 watchComponents();
@@ -16,6 +17,7 @@ begin(store);
 followAddress();
 followKeys();
 listenForUndo();
+listenForLists();
 
 const page = document.getElementById("page");
 if (page !== null) render(<App />, page);

@@ -9,6 +9,9 @@ interface Props {
   readonly keep: (text: string) => void;
 }
 
+/** No label and no line of a paper holds a longer name. */
+const LONGEST = 200;
+
 /** A name in a sentence. Empty, it shows what it would be, as a placeholder beside its own label. */
 export function TextBlank({ id, label, value, unsaid, keep }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
@@ -27,6 +30,7 @@ export function TextBlank({ id, label, value, unsaid, keep }: Props) {
         class="blank"
         type="text"
         autocomplete="off"
+        maxLength={LONGEST}
         aria-label={label}
         placeholder={unsaid}
         data-typing={typed === null ? undefined : "yes"}

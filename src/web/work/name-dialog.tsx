@@ -1,4 +1,4 @@
-import { keptSays, NAME_DIALOG, PAGE, PICTURE } from "../../words/page.ts";
+import { inSentence, keptSays, NAME_DIALOG, PAGE, PICTURE } from "../../words/page.ts";
 import { Dialog } from "../blanks/dialog.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
 import { FileAct } from "../file-act.tsx";
@@ -55,7 +55,7 @@ export function NameDialog({ work, close }: { readonly work: KeptWork; readonly 
 /** A work always has a title; the rest may be left unsaid. */
 function rename(work: KeptWork, key: (typeof FIELDS)[number][0], label: string, written: string): void {
   const value = written !== "" ? written : key === "title" ? PAGE.untitled : undefined;
-  const said = `${label.toLowerCase()} ${value ?? PAGE.notSaid}`;
+  const said = `${inSentence(label)} ${value ?? PAGE.notSaid}`;
   const change = factsChange(work, { [key]: value }, said);
   if (change !== null && make(change)) told.value = keptSays(said, null);
 }

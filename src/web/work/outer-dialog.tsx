@@ -1,7 +1,14 @@
 import { type Composition, type OuterRule, SIZE_LISTS } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
 import { DEFAULT_HABITS } from "../../show/index.ts";
-import { type BlankName, blankWords, LIST_OPTIONS, OUTER_DIALOG, OUTER_OPTIONS } from "../../words/page.ts";
+import {
+  type BlankName,
+  blankWords,
+  inSentence,
+  LIST_OPTIONS,
+  OUTER_DIALOG,
+  OUTER_OPTIONS,
+} from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { Dialog } from "../blanks/dialog.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
@@ -52,7 +59,7 @@ export function OuterDialog({ work, composition, close }: Props & { readonly clo
               type="radio"
               name="outer-kind"
               checked={design.outer.kind === key}
-              onChange={() => write(under(key), words.toLowerCase())}
+              onChange={() => write(under(key), inSentence(words))}
             />{" "}
             {words}
           </label>

@@ -6,6 +6,7 @@ import {
   blankWords,
   fieldProblem,
   GRIPS,
+  inSentence,
   keptSays,
   PAGE,
   workOfShow,
@@ -155,8 +156,8 @@ function Composed({ work, number, composition }: ComposedProps) {
     const { edit, value, free } = last;
     const words =
       edit.blank === "liftBy"
-        ? GRIPS[edit.key].toLowerCase()
-        : blankWords(edit.blank, 1, language.value).label.toLowerCase();
+        ? inSentence(GRIPS[edit.key])
+        : inSentence(blankWords(edit.blank, 1, language.value).label);
     keep(
       work,
       edit.blank,
@@ -207,7 +208,7 @@ function Composed({ work, number, composition }: ComposedProps) {
 
 /** A check's button changes the blank it names and moves the focus there, which washes it once. */
 function takeWay(work: KeptWork, way: Way): void {
-  if (!keep(work, way.blank, way.document, way.label.charAt(0).toLowerCase() + way.label.slice(1))) return;
+  if (!keep(work, way.blank, way.document, inSentence(way.label))) return;
   requestAnimationFrame(() => {
     const blank = document.getElementById(`blank-${way.blank}`);
     blank?.focus();

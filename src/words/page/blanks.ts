@@ -1,4 +1,5 @@
 import { type Language, VOCABULARY } from "../vocabulary.ts";
+import { inSentence } from "./capital.ts";
 import { unitOptions } from "./options.ts";
 import type { BlankName } from "./sentences.ts";
 
@@ -47,7 +48,7 @@ export function blankWords(blank: BlankName, mats: number, language: Language): 
 
 const both = (label: string): BlankWords => ({
   label,
-  said: label.charAt(0).toLowerCase() + label.slice(1),
+  said: inSentence(label),
 });
 
 const LABELS = {

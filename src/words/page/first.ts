@@ -5,7 +5,8 @@ import { wholeWords } from "../figures.ts";
 
 export const FIRST = {
   title: "Begin with one print.",
-  list: "A spreadsheet with a line for each print; any order of columns.",
+  list: "A spreadsheet with a line for each print, or its lines pasted here; any order of columns.",
+  pasted: "Pasted list",
   example: "Twenty-four invented works, to try everything on.",
   copy: "A show that was saved as a file, here or on another machine.",
   kept: "Kept in this browser",

@@ -68,21 +68,27 @@ export const nothingToUndo = "There is nothing to undo.";
 
 export const fieldProblem = (field: string, found: string, wanted: Wanted): string =>
   `${field}: “${found}” stands where ${sayWanted(wanted)} is wanted.`;
+/** What was typed, as far as it is told by its beginning. */
+const MOST_QUOTED = 40;
+const quoted = (typed: string): string => {
+  const signs = [...typed];
+  return signs.length > MOST_QUOTED ? `“${signs.slice(0, MOST_QUOTED).join("")}…”` : `“${typed}”`;
+};
 /** Why a blank's text was not kept. */
 export function sayBlankFault(fault: LengthFault, typed: string): string {
   switch (fault.code) {
     case "improper-fraction":
-      return `“${typed}” can be read in more than one way. Which is meant?`;
+      return `${quoted(typed)} can be read in more than one way. Which is meant?`;
     case "either-comma":
-      return `The comma in “${typed}” may part decimals or thousands. Which is meant?`;
+      return `The comma in ${quoted(typed)} may part decimals or thousands. Which is meant?`;
     case "empty":
       return "Nothing is written here. Escape puts back what was.";
     default:
-      return `“${typed}” is not read. Wanted: ${sayLengthFault(fault)}.`;
+      return `${quoted(typed)} is not read. Wanted: ${sayLengthFault(fault)}.`;
   }
 }
 export const sayNumberFault = (typed: string): string =>
-  `“${typed}” is not read: a number, such as 1.25, is wanted.`;
+  `${quoted(typed)} is not read: a number, such as 1.25, is wanted.`;
 export const sayRefused = (wanted: Wanted): string => `That cannot be: ${sayWanted(wanted)} is wanted.`;
 
 export const BLOCK = {
