@@ -123,6 +123,7 @@ test("[CT10] the bounds of the long search are below the least there is, on jobs
         clock: () => 0,
         timeLeft: () => 1000,
         told: () => {},
+        layouts: [],
       };
       const { bound, best } = searched(
         known,

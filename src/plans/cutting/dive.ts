@@ -13,6 +13,8 @@ const LAST_SHEETS = 4;
 export interface Dive {
   /** Blurs which layout is taken next; null: the fullest one always. */
   readonly chance: Chance | null;
+  /** Rounds of pricing where the rest has become dearer. */
+  readonly rounds: number;
   /** Lays what is left at the end. */
   readonly last: (rest: WholeJob) => RoughPlan;
   readonly timeIsUp: () => boolean;
@@ -20,10 +22,10 @@ export interface Dive {
 
 /**
  * A whole plan out of a mixture: every layout that is cut once and more is taken that often, then the
- * one nearest to a whole sheet; what is left is mixed anew, priced once more where it has become
+ * one nearest to a whole sheet; what is left is mixed anew, priced where it has become
  * dearer, and so on. The last few sheets, and all when `timeIsUp`, are laid by `last`.
  */
-export function dived(job: WholeJob, mixture: Mixture, { chance, last, timeIsUp }: Dive): RoughPlan {
+export function dived(job: WholeJob, mixture: Mixture, { chance, rounds, last, timeIsUp }: Dive): RoughPlan {
   const layouts: Layout[] = [];
   let rest = job;
   let spent = 0;
@@ -31,7 +33,7 @@ export function dived(job: WholeJob, mixture: Mixture, { chance, last, timeIsUp 
   for (;;) {
     mixture.want(rest);
     if (spent + mixture.cost() > priced * (1 + 1e-9) + 1e-6) {
-      mixture.price(1, timeIsUp);
+      mixture.price(rounds, timeIsUp);
       priced = spent + mixture.cost();
     }
     const amounts = mixture.amounts();

@@ -4,18 +4,15 @@ import { cheapestOfFew } from "./exact.ts";
 import { cheapBound, reachableBound } from "./bound.ts";
 import { cuttingFaults } from "./check.ts";
 import { checksOf } from "./findings.ts";
-import { pricingFor } from "./coarse.ts";
 import type { IntegerSolver } from "./integer.ts";
-import { greedyPlan, type RoughPlan, WAYS } from "./first.ts";
+import { Starts } from "./starts.ts";
 import { type CuttingJob, requireSoundJob } from "./job.ts";
 import { inMoney } from "./money.ts";
-import { patternPlan } from "./patterns.ts";
-import type { Pricing } from "./pricing.ts";
-import { isMany, isSmall, searched } from "./search.ts";
+import { isSmall, searched } from "./search.ts";
 import { Chance } from "../chance.ts";
 import type { CostBound, CuttingPlan, PlannedSheet } from "./plan.ts";
 import { cheapened, compareJudged, type Judged, judged, leastOf } from "./rough.ts";
-import { fitsAtAll, wholeJob, type WholeJob } from "./whole.ts";
+import { wholeJob, type WholeJob } from "./whole.ts";
 
 export interface PlanOptions {
   /** How long it may take. The first plan is always made; further work stops when the time is up. */
@@ -42,12 +39,11 @@ export interface CuttingProgress {
   readonly complete: boolean;
 }
 
-/** The first plans of a job that columns are generated for. */
-const QUICK_WAYS = 4;
 /** The part of the time that first plans may take where a search follows. */
 const FIRST_SHARE = 0.1;
-/** Where a size is wanted less often than this on average, whole patterns are hardly ever cut twice. */
-const REPEATED = 2;
+/** Milliseconds for each piece to put the cuts in order and check the plan, and the most of the time for it. */
+const COMPLETING = 0.06;
+const MOST_COMPLETING = 0.4;
 
 /** The most plans alike in cost, sheets and leftover whose fence settings are compared. */
 const MOST_ALIKE = 3;
@@ -61,9 +57,11 @@ const MOST_ALIKE = 3;
  */
 export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan {
   const { clock, stop, seconds } = options;
-  const until = clock() + seconds * 1000;
-  const timeLeft = (): number => (stop?.() === true ? 0 : until - clock());
+  const started = clock();
   requireSoundJob(job);
+  const pieces = job.pieces.reduce((sum, { count }) => sum + count, 0);
+  const until = started + seconds * 1000 - Math.min(MOST_COMPLETING * seconds * 1000, COMPLETING * pieces);
+  const timeLeft = (): number => (stop?.() === true ? 0 : until - clock());
   const whole = wholeJob(job);
   const { best, bound } = bestPlans(job, whole, options, timeLeft);
   const plans: CuttingPlan[] = [];
@@ -110,29 +108,33 @@ function foundFor(
   timeLeft: () => number,
 ): Found {
   const { seed, clock, solver = null } = options;
-  const pricing = pricingFor(whole);
-  const cheap = exact ?? cheapBound(whole, pricing);
+  const starts = new Starts(whole, timeLeft);
   const told = teller(whole, options);
   const least = leastOf(job.least, whole);
-  const searchFrom = timeLeft() * (1 - FIRST_SHARE);
+  const cheap = exact ?? cheapBound(whole, starts.many ? null : starts.pricing);
+  const searchFrom = starts.many ? 0 : timeLeft() * (1 - FIRST_SHARE);
   let best = [...known];
-  for (const make of attempts(whole, pricing)) {
-    const before = timeLeft();
-    if (best.length > 0 && before <= searchFrom) break;
-    const plan = judged(whole, least, cheapened(whole, make()));
-    const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
-    if (order < 0) {
-      best = [plan];
-      told(plan, cheap);
-    } else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
-    // The next way would take about as long again.
-    const after = timeLeft();
-    if (after <= before - after) return { best, bound: cheap };
-  }
+  let before = timeLeft();
+  if (best.length === 0 || before > searchFrom)
+    for (const made of starts.plans()) {
+      const plan = judged(whole, least, cheapened(whole, made));
+      const order = best[0] === undefined ? -1 : compareJudged(plan, best[0]);
+      if (order < 0) {
+        best = [plan];
+        told(plan, cheap);
+      } else if (order === 0 && best.length < MOST_ALIKE) best.push(plan);
+      const after = timeLeft();
+      // The next way would take about as long again.
+      if (after <= (starts.many ? 0 : before - after)) return { best, bound: cheap };
+      if (after <= searchFrom) break;
+      before = after;
+    }
   const [start] = best;
   if (start === undefined) return { best, bound: cheap };
-  const means = { least, solver, chance: new Chance(seed), clock, timeLeft, told };
-  const found = searched(whole, pricing, start, cheap, means);
+  const { pricing, layouts, many } = starts;
+  const bound = many && exact === null ? cheapBound(whole, pricing) : cheap;
+  const means = { least, solver, chance: new Chance(seed), clock, timeLeft, told, layouts };
+  const found = searched(whole, pricing, start, bound, means);
   const better = compareJudged(found.best, start) < 0;
   return { best: better ? [found.best] : best, bound: found.bound };
 }
@@ -153,30 +155,6 @@ function teller(whole: WholeJob, { clock, progress }: PlanOptions): (best: Judge
     progress({ cost: best.cost * money, bound: reachableBound(whole, bound) * money, complete });
   };
 }
-
-/** Ways to make a plan, the quickest first. */
-function attempts(whole: WholeJob, pricing: Pricing | null): (() => RoughPlan)[] {
-  const scarce = mayRunOut(whole);
-  const greedy = WAYS.map((way) => () => greedyPlan(whole, way, scarce));
-  const pieces = whole.kinds.reduce((sum, { count }) => sum + count, 0);
-  const repeats = pieces >= REPEATED * whole.kinds.length;
-  const full =
-    scarce || pricing === null || !repeats
-      ? []
-      : WAYS.slice(0, 4).map((way) => () => patternPlan(whole, pricing, way));
-  const quick = [...greedy.slice(0, 2), ...full];
-  // Where columns come first they need the time more than further ways that are alike.
-  return !scarce && pricing !== null && isMany(whole)
-    ? quick.slice(0, QUICK_WAYS)
-    : [...quick, ...greedy.slice(2)];
-}
-
-/** Whether some kind fits no sheet that can be had as often as wanted. */
-const mayRunOut = (whole: WholeJob): boolean =>
-  whole.kinds.some(
-    (kind) =>
-      !whole.stocks.some((stock) => stock.copies === Number.POSITIVE_INFINITY && fitsAtAll(kind, stock)),
-  ) || whole.stocks.some((stock) => stock.longestCut !== Number.POSITIVE_INFINITY);
 
 function completed(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Judged): CuttingPlan {
   const sheets = assemble(job, whole, plan.layouts);

@@ -25,7 +25,6 @@ export interface Pricing {
  * Gilmore and Gomory 1965; Beasley 1985.
  */
 export class PricingTable implements Pricing {
-  private readonly job: WholeJob;
   /** Sums of widths and of heights, rising, from nought. */
   private readonly xs: Int32Array;
   private readonly ys: Int32Array;
@@ -33,14 +32,27 @@ export class PricingTable implements Pricing {
   private readonly ySplits: readonly Int32Array[];
   private readonly table: Float64Array;
   private values: ArrayLike<number> = [];
+  /** The kinds that fill a rectangle of the table exactly, one way or the other. */
+  private readonly filling = new Map<number, number[]>();
 
   private constructor(job: WholeJob, xs: Int32Array, ys: Int32Array) {
-    this.job = job;
     this.xs = xs;
     this.ys = ys;
     this.xSplits = splitsOf(xs);
     this.ySplits = splitsOf(ys);
     this.table = new Float64Array(xs.length * ys.length);
+    job.kinds.forEach(({ width, height, turns }, kind) => {
+      this.fills(width, height, kind);
+      if (turns) this.fills(height, width, kind);
+    });
+  }
+
+  private fills(width: number, height: number, kind: number): void {
+    const i = indexBelow(this.xs, width);
+    const j = indexBelow(this.ys, height);
+    if (this.xs[i] !== width || this.ys[j] !== height) return;
+    const cell = i * this.ys.length + j;
+    this.filling.set(cell, [...(this.filling.get(cell) ?? []), kind]);
   }
 
   /** A table for a job; null where it would have more points along one axis than can be filled in good time. */
@@ -72,10 +84,8 @@ export class PricingTable implements Pricing {
     const { table, xs, ys } = this;
     const columns = ys.length;
     table.fill(0);
-    this.job.kinds.forEach((kind, index) => {
-      this.dearest(kind.width, kind.height, at(values, index));
-      if (kind.turns) this.dearest(kind.height, kind.width, at(values, index));
-    });
+    for (const [cell, kinds] of this.filling)
+      for (const kind of kinds) table[cell] = Math.max(at(table, cell), at(values, kind));
     for (let i = 1; i < xs.length; i++) {
       const row = i * columns;
       this.fillAcross(i, row, columns);
@@ -109,14 +119,6 @@ export class PricingTable implements Pricing {
         if (value > (table[row + j] as number)) table[row + j] = value;
       }
     }
-  }
-
-  private dearest(width: number, height: number, value: number): void {
-    const i = indexBelow(this.xs, width);
-    const j = indexBelow(this.ys, height);
-    if (this.xs[i] !== width || this.ys[j] !== height) return;
-    const cell = i * this.ys.length + j;
-    if (value > at(this.table, cell)) this.table[cell] = value;
   }
 
   /** The most that one sheet of a stock can be worth. A window that may lie turned is taken the better way. */
@@ -187,13 +189,8 @@ export class PricingTable implements Pricing {
     if (value <= 0) return null;
     if (table[(i - 1) * columns + j] === value) return this.trace(i - 1, j, width, height);
     if (table[i * columns + j - 1] === value) return this.trace(i, j - 1, width, height);
-    const kind = this.job.kinds.findIndex(
-      (one, index) =>
-        this.values[index] === value &&
-        ((one.width === xs[i] && one.height === ys[j]) ||
-          (one.turns && one.height === xs[i] && one.width === ys[j])),
-    );
-    if (kind >= 0) {
+    const kind = this.filling.get(i * columns + j)?.find((one) => this.values[one] === value);
+    if (kind !== undefined) {
       return resized({ is: "piece", kind, width: at(xs, i), height: at(ys, j) }, width, height);
     }
     const across = at(this.xSplits, i);

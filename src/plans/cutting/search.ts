@@ -9,7 +9,7 @@ import { improved, quietSteps } from "./improve.ts";
 import type { IntegerSolver } from "./integer.ts";
 import { regrouped } from "./near.ts";
 import type { CostBound } from "./plan.ts";
-import { patternOf } from "./pool.ts";
+import { type Pattern, patternOf } from "./pool.ts";
 import type { Pricing } from "./pricing.ts";
 import { reopened } from "./reopen.ts";
 import { cheapened, compareJudged, type Judged, judged, type Least } from "./rough.ts";
@@ -54,6 +54,8 @@ export interface Means {
   readonly timeLeft: () => number;
   /** Told the best plan and bound so far, whenever one has become better. */
   readonly told: (best: Judged, bound: CostBound) => void;
+  /** Layouts that may be of use, beside those of the plan to begin from. */
+  readonly layouts: readonly Pattern[];
 }
 
 export interface Searched {
@@ -122,7 +124,7 @@ class Search implements Searched {
     const mixture = new Mixture(
       whole,
       pricing,
-      this.best.layouts.map((layout) => patternOf(layout, kinds)),
+      [...this.best.layouts.map((layout) => patternOf(layout, kinds)), ...means.layouts],
       (values, worth) => this.counts.learn(values, worth),
     );
     const share = means.timeLeft() * (1 - (many ? COLUMNS : FEW_COLUMNS));
@@ -149,6 +151,7 @@ class Search implements Searched {
     const half = means.timeLeft() / 2;
     const plan = dived(whole, mixture, {
       chance: blurred ? chance : null,
+      rounds: 1,
       last,
       timeIsUp: () => means.timeLeft() <= half,
     });
