@@ -35,6 +35,7 @@ export function benchSheetJob(
   return {
     composition,
     ...(held === null ? {} : { held }),
+    frameStops: one.frameStops,
     work: workWords(one),
     house: shared.house,
     plan: shared.plan,

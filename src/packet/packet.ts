@@ -7,6 +7,7 @@ import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
 import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
+import { frameSheetPages } from "./frame-sheets.ts";
 import { chopListPages, chopTable, type PlannedFrames, planFrames } from "./frames.ts";
 import { labelsJob } from "./labels.ts";
 import {
@@ -125,6 +126,7 @@ async function filesOf(
       titles.mountingSheets,
       mountingPages(prepared, shared, size, typeface),
     )),
+    ...(await pdf("frame-sheets.pdf", titles.frameSheets, frameSheetPages(prepared, shared, size, typeface))),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
     csvFile("cut-plan.csv", cutTable(blanks.all)),
     ...(frames.length === 0

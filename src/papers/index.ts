@@ -42,3 +42,5 @@ export type {
 } from "./travel/job.ts";
 export { loanList } from "./travel/loan-list.ts";
 export { packingList } from "./travel/packing-list.ts";
+export type { FrameSheetJob } from "./framing/desk.ts";
+export { frameSheet } from "./framing/frame-sheet.ts";

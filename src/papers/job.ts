@@ -1,4 +1,4 @@
-import type { Composition, HoldPlan } from "../assembly/index.ts";
+import type { Composition, FrameCheck, HoldPlan } from "../assembly/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { Language } from "../words/vocabulary.ts";
 
@@ -54,6 +54,8 @@ export interface BenchSheetJob {
   readonly composition: Composition;
   /** How it is held; absent: reckoned from its measures alone. */
   readonly held?: HoldPlan;
+  /** What in its frame makes its mats useless; absent: nothing, or it is not framed. */
+  readonly frameStops?: readonly FrameCheck[];
   readonly work: WorkWords;
   readonly house: House;
   readonly plan: PlanWords;

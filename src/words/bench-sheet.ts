@@ -48,6 +48,7 @@ export const BENCH_SHEET = {
   notHeld: "Nothing that is allowed holds it: see its mounting sheet.",
   noPrint: "No print is given: this is a mat by itself.",
   doNotCut: "DO NOT CUT",
+  frameReason: "THE FRAME DOES NOT TAKE IT",
   waysOut: "Then print this sheet again.",
 } as const;
 

@@ -76,7 +76,7 @@ function* lipChecks(
     glazing === null ? null : subtract(stands.hidden.head, subtract(glazing.room.height, sizes.slack.height));
   if (fits && pane !== null && pane <= 0 && stands.hidden.head > 0)
     yield { level: "stop", code: "edge-shows", side: "head", by: negate(pane), layer: "glazing" };
-  for (const side of mats.length === 0 ? [] : SIDES) {
+  for (const side of fits ? SIDES : []) {
     const seen = stands.seen[side];
     if (seen < 0) yield { level: "stop", code: "lip-covers", side, by: negate(seen) };
     else if (seen < design.leastBorder && (mats[0]?.borders[side] ?? ZERO) >= design.leastBorder)

@@ -19,7 +19,7 @@ import type { FramedGlazing, FrameCheck, FramePlan, FrameStep, Seen, WoodMovemen
 import { glazingGrows, USUAL_HUMIDITY } from "./glazings.ts";
 import { type FrameSizes, frameSizes, liftOf, lipHides, seenBorders } from "./opening.ts";
 import { type Stack, stackOf, stripsRound } from "./stack.ts";
-import { massOf, profileHeight } from "./weight.ts";
+import { massOf } from "./weight.ts";
 import { COEFFICIENTS_HOLD, equilibriumMoisture, widthChange } from "./woods.ts";
 
 /**
@@ -55,7 +55,7 @@ export function planFrame(
     backing: backing === null ? null : lessThan(outer, backing.less),
     dustCover: lessThan(sizes.outer, times(habits.coverInset, 2)),
     mass: massOf(frame, sizes, stack, held?.grams ?? null),
-    depth: sum([habits.bumper, larger(profileHeight(profile), sum([profile.lip, stack.depth]))]),
+    depth: sum([habits.bumper, profile.lip, larger(profile.depth ?? ZERO, stack.depth)]),
     wood: woodMovement(frame),
     reckoning: reckoningOf(composition, frame, sizes, stands, stack, left),
   };

@@ -5,7 +5,7 @@ export type * from "./frame-plan.ts";
 export * from "./glazings.ts";
 export { type FrameSizes, frameSizes, liftOf, lipHides, seenBorders } from "./opening.ts";
 export { type Stack, type StackLayer, stackOf, type Strips, stripsRound } from "./stack.ts";
-export { type FrameMass, massPerMetre, type PartMass, profileHeight } from "./weight.ts";
+export { type FrameMass, massPerMetre, type PartMass } from "./weight.ts";
 export * from "./woods.ts";
 export { balancedSeen, composeInFrame, designAround, type InFrame, type ReadyMat, waysUp } from "./around.ts";
 export { bestFitting, compareFits, type Fit, fitInto, shownOf } from "./fits.ts";

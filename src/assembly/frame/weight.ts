@@ -38,7 +38,7 @@ export function massOf(frame: FrameFacts, sizes: FrameSizes, stack: Stack, grams
         ...layerMass(layer, frame, grams),
       }),
     ),
-    { part: "moulding", mat: null, ...mouldingMass(frame, sizes) } as const,
+    { part: "moulding", mat: null, ...mouldingMass(frame, sizes, stack.depth) } as const,
     { part: "hardware", mat: null, mass: frame.habits.hardware, by: "assumed" } as const,
   ];
   return { parts, total: parts.reduce((total, { mass }) => total + mass, 0) };
@@ -77,24 +77,28 @@ function layerMass(
   }
 }
 
-/** Kilograms a metre of a moulding: as weighed, else its section's by its wood. */
-export function massPerMetre({ profile }: Pick<FrameFacts, "profile">): Pick<PartMass, "mass" | "by"> {
+/** Kilograms a metre of a moulding: as weighed, else its section's by its wood. `stack`: what its rabbet must take. */
+export function massPerMetre(
+  { profile, habits }: Pick<FrameFacts, "profile" | "habits">,
+  stack: Length,
+): Pick<PartMass, "mass" | "by"> {
   if (profile.massPerMetre !== null) return { mass: profile.massPerMetre, by: "told" };
   const { density, told } = densityOf(profile.wood);
-  const section = areaOf({ width: profile.overall, height: profileHeight(profile) }) - rabbetArea(profile);
-  const squareMetres = section / TICKS_PER_SQUARE_METRE;
-  return { mass: squareMetres * density, by: told && profile.depth !== null ? "told" : "assumed" };
+  const depth = profile.depth ?? add(stack, habits.fittings);
+  const section =
+    areaOf({ width: profile.overall, height: add(depth, profile.lip) }) - profile.rabbet * depth;
+  return {
+    mass: (section / TICKS_PER_SQUARE_METRE) * density,
+    by: told && profile.depth !== null ? "told" : "assumed",
+  };
 }
 
-/** From face to back; of a moulding whose depth is not known as high as it is wide. */
-export const profileHeight = ({ depth, lip, overall }: FrameFacts["profile"]): Length =>
-  depth === null ? overall : add(depth, lip);
-
-const rabbetArea = ({ rabbet, depth }: FrameFacts["profile"]): number =>
-  depth === null ? 0 : rabbet * depth;
-
-function mouldingMass(frame: FrameFacts, { outer }: FrameSizes): Pick<PartMass, "mass" | "by"> {
-  const { mass, by } = massPerMetre(frame);
+function mouldingMass(
+  frame: FrameFacts,
+  { outer }: FrameSizes,
+  stack: Length,
+): Pick<PartMass, "mass" | "by"> {
+  const { mass, by } = massPerMetre(frame, stack);
   const metres = (2 * (outer.width + outer.height)) / TICKS_PER_MILLIMETRE / 1000;
   return { mass: mass * metres, by };
 }

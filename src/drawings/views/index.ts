@@ -2,6 +2,12 @@ export { type BackOptions, type BackWords, backView } from "./back.ts";
 export { figureRuns, type Reading } from "./dimension.ts";
 export { extentOf, extentOfAll } from "./extent.ts";
 export { type FitOptions, fitScale, type Room } from "./fit.ts";
+export {
+  type FramedSection,
+  framedSection,
+  type SectionScale,
+} from "./framed-section.ts";
+export type { FramedSectionJob } from "./framed-places.ts";
 export { type FrontOptions, frontView } from "./front.ts";
 export { type Grip, grips, onView } from "./grips.ts";
 export type { HandWords } from "./hands.ts";

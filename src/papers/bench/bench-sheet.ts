@@ -9,6 +9,7 @@ import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printableAll, printableDesign } from "../printable.ts";
 import type { BenchDesk } from "./desk.ts";
 import { doNotCut } from "./do-not-cut.ts";
+import { frameDoesNotTake } from "./frame-stops.ts";
 import { sheetHead } from "./head.ts";
 import { onePage } from "./one-page.ts";
 import { severalPages } from "./several-pages.ts";
@@ -57,6 +58,11 @@ function bodiesOf(desk: BenchDesk): readonly Body[] {
         tells: BENCH_SHEET.doNotCut.toLowerCase(),
       }),
     );
+  }
+  const { frameStops = [] } = desk.job;
+  if (frameStops.length > 0) {
+    const block = stack([head, frameDoesNotTake(desk, frameStops, width)]);
+    return [{ block, tells: BENCH_SHEET.doNotCut.toLowerCase() }];
   }
   const alone = composition.mats.length === 1 && (composition.print?.edition ?? []).length === 0;
   const one = alone ? onePage(desk, head, width, room) : null;
