@@ -180,6 +180,7 @@ function documentOf(work: ExampleWork): WorkDocument {
   return {
     id: work.id,
     ...work.work,
+    record: { inventoryNumber: `SW ${WORKS.indexOf(work) + 1}`, ...work.work.record },
     picture: `pictures/${work.id}.jpg`,
     design: {
       unit,

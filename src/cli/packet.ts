@@ -1,7 +1,14 @@
 import { readFileSync } from "node:fs";
 import { dirname, isAbsolute, relative, resolve } from "node:path";
 import { makePacket, type Packet } from "../packet/index.ts";
-import { DEFAULT_STOCK, problemJson, readShow, type ShowFault, stockDocument } from "../show/index.ts";
+import {
+  DEFAULT_STOCK,
+  isRecordColumn,
+  problemJson,
+  readShow,
+  type ShowFault,
+  stockDocument,
+} from "../show/index.ts";
 import { integerSolver } from "../solver/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayListNote, sayListProblem } from "../words/lists.ts";
@@ -62,13 +69,12 @@ export async function runPacket(
   replaceFolder(options.out, made.value.files);
   progress.done();
 
+  const unread = show.unknownColumns.map(({ name }) => name).filter((name) => !isRecordColumn(name));
   const said = [
     ...(made.value.prepared.usesHabits ? sayHabits(made.value.prepared.practice) : []),
     ...show.notes.map(sayListNote),
     ...made.value.prepared.pictureNotes.map(sayPictureNote),
-    ...(show.unknownColumns.length === 0
-      ? []
-      : [PACKET.unknownColumns(show.unknownColumns.map(({ name }) => name).join(", "))]),
+    ...(unread.length === 0 ? [] : [PACKET.unknownColumns(unread.join(", "))]),
     ...(stock === null && show.stock === null
       ? [PACKET.stockUsed(DEFAULT_STOCK.sheets.map(({ name }) => name).join(", "))]
       : []),

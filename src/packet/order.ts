@@ -1,4 +1,4 @@
-import type { IntegerSolver } from "../plans/index.ts";
+import { type IntegerSolver, readPrice } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
 import { framesShort, planFramed, type Reuse, reuseOf } from "./framed.ts";
 import { asHeld, planHolds } from "./hold.ts";
@@ -111,7 +111,13 @@ export function prepare(
   const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
   const framed = planFramed(works, holds.plans);
   const walls = planWalls(order.show, works, framed, practice.value, practiceDocument);
-  const problems = [...unread, ...lights.problems, ...holds.problems, ...framesShort(works)];
+  const problems = [
+    ...unread,
+    ...lights.problems,
+    ...holds.problems,
+    ...framesShort(works),
+    ...unreadValues(works),
+  ];
   return {
     ok: true,
     value: {
@@ -150,6 +156,23 @@ export function prepare(
 /** A practice with a show's own kinds of frame before those of the same name. */
 const withFrames = (practice: PracticeDocument, own: ShowRead["frames"]): PracticeDocument =>
   own.length === 0 ? practice : { ...practice, frames: [...own, ...(practice.frames ?? [])] };
+
+/** What a work is worth where that is no price, by row. */
+const unreadValues = (works: readonly ComposedWork[]): readonly RowProblem[] =>
+  works.flatMap(({ row, work: { record = {} } }) =>
+    record.value === undefined || readPrice(record.value) !== null
+      ? []
+      : [
+          {
+            row,
+            problem: {
+              field: "record.value",
+              found: String(record.value),
+              wanted: { kind: "type", expected: "number" },
+            },
+          },
+        ],
+  );
 
 const within = (
   what: string,

@@ -40,7 +40,7 @@ export { chopFor, chopResult, choppingPlanJson } from "./chop-json.ts";
 export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { seriesDocument } from "./series-schema.ts";
 export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
-export { worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
+export { isRecordColumn, worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
 export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
 export type { HangProblem, HangRead, HungWall } from "./hang-request.ts";

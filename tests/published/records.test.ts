@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { LABEL_HEIGHT, LABEL_LIMITS, labelChecks } from "../../src/assembly/index.ts";
-import { toInches, toMillimetres } from "../../src/lengths/index.ts";
+import { add, inch, mm, toInches, toMillimetres } from "../../src/lengths/index.ts";
+import { fitIn, USUAL_BOX } from "../../src/plans/index.ts";
 import { DUBLIN_CORE, IPTC_ARTWORK, OBJECT_ID } from "../../src/show/index.ts";
 
 const wordsOf = (count: number): string => Array.from({ length: count }, () => "tide").join(" ");
@@ -32,6 +33,18 @@ describe("wall labels", () => {
       expect(
         Math.abs(toMillimetres(LABEL_HEIGHT.in[key]) - toMillimetres(LABEL_HEIGHT.mm[key])),
       ).toBeLessThan(5);
+  });
+});
+
+describe("boxes", () => {
+  it("[RE7] about 15 mounts lie in a print room's box (Rehousing of print collections at The British Museum, The Paper Conservator 27, 2003, endnotes)", () => {
+    // How thick its mounts are the source does not say: mat and mount of 4-ply, a sixteenth each, and a sheet between.
+    const mount = add(inch(1, 8), mm(0.3));
+    for (const unit of ["in", "mm"] as const) {
+      const fit = fitIn(add(mount, USUAL_BOX[unit].interleaf), USUAL_BOX[unit]);
+      expect(fit).toBeGreaterThanOrEqual(15);
+      expect(fit).toBeLessThanOrEqual(20);
+    }
   });
 });
 

@@ -7,7 +7,21 @@ const maker = "T. Marrable";
 export const marrable: readonly ExampleWork[] = [
   {
     id: "heron-waiting",
-    work: { title: "Heron, Waiting", maker, year: "2026", process: "woodcut", edition: "2 / 10" },
+    work: {
+      title: "Heron, Waiting",
+      maker,
+      year: "2026",
+      process: "woodcut",
+      edition: "2 / 10",
+      record: {
+        subject: "A heron on a mooring post",
+        inscriptions: "Signed and numbered in pencil below the image",
+        condition: "A soft crease across the lower left corner, as it came from the press.",
+        lender: "The maker",
+        value: "380.00",
+        rights: "© T. Marrable 2026",
+      },
+    },
     draw: heron,
     unit: "in",
     sheet: [13.5, 17.5],

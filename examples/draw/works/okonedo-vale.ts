@@ -10,7 +10,19 @@ const plate = { show: "margins", top: "1/4", side: "1/4", foot: "1/2" } as const
 export const okonedoVale: readonly ExampleWork[] = [
   {
     id: "mud-larks",
-    work: { title: "Mud Larks", maker, year: "2026", process: "etching", edition: "3 / 20" },
+    work: {
+      title: "Mud Larks",
+      maker,
+      year: "2026",
+      process: "etching",
+      edition: "3 / 20",
+      record: {
+        subject: "Children on the flats at low water",
+        value: "420.00",
+        label:
+          "At low water the flats belong to whoever gets there first. The plate was bitten in four stages, and the deepest line is the tide's own edge.",
+      },
+    },
     draw: mudLarks,
     unit: "in",
     sheet: [13, 9.75],

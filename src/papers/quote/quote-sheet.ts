@@ -12,11 +12,11 @@ import {
 } from "../../words/quote.ts";
 import { voidWords } from "../../words/papers.ts";
 import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
+import { flowingPaper } from "../flowing.ts";
 import { pageHead } from "../head.ts";
 import { type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
-import { flow, type Flowing } from "../table.ts";
+import type { Flowing } from "../table.ts";
 import { caution, type Fact } from "../tags.ts";
 import { textAt } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
@@ -40,14 +40,7 @@ export function quoteSheet(job: QuoteSheetJob, size: PaperSize, typeface: Typefa
     ...boughtRows(desk, width),
     { block: closing(width) },
   ];
-  const room = bodyHeight(desk.paper);
-  const pages = flow(rows, subtract(room, head.height), room);
-  return pagesOf(
-    desk,
-    paperHead(QUOTE.paper, desk.job.house, desk.job.planWords),
-    QUOTE.paper,
-    pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
-  );
+  return flowingPaper(desk, QUOTE.paper, { house: desk.job.house, plan: desk.job.planWords }, head, rows);
 }
 
 function headOf(desk: QuoteDesk, width: Length): Block {

@@ -1,12 +1,11 @@
 import type { Typeface } from "../../drawings/index.ts";
-import { type Length, subtract } from "../../lengths/index.ts";
+import type { Length } from "../../lengths/index.ts";
 import { unitWords, voidWords } from "../../words/papers.ts";
 import { moneyFact, rackFact, SHOPPING, shoppingLine, shoppingTitle } from "../../words/shopping.ts";
-import { type Block, stack } from "../block.ts";
-import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
+import type { Block } from "../block.ts";
+import { flowingPaper } from "../flowing.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
-import { flow } from "../table.ts";
 import { type Fact } from "../tags.ts";
 import { pageHead } from "../head.ts";
 import { lengthsToGet, sheetsToGet, type SheetsToGet } from "./items.ts";
@@ -20,14 +19,7 @@ export function shoppingList(job: ShoppingJob, size: PaperSize, typeface: Typefa
   const sheets = sheetsToGet(desk.job.boards);
   const head = headOf(desk, sheets, width);
   const rows = rowsOf(desk, sheets, width);
-  const room = bodyHeight(desk.paper);
-  const pages = flow(rows, subtract(room, head.height), room);
-  return pagesOf(
-    desk,
-    paperHead(SHOPPING.paper, desk.job.house, desk.job.planWords),
-    SHOPPING.paper,
-    pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
-  );
+  return flowingPaper(desk, SHOPPING.paper, { house: desk.job.house, plan: desk.job.planWords }, head, rows);
 }
 
 function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): ShoppingDesk {

@@ -6,11 +6,11 @@ import { voidWords } from "../../words/papers.ts";
 import { currencyWords, sayMoney } from "../../words/quote.ts";
 import { LOAN, loanTitle } from "../../words/travel.ts";
 import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
+import { flowingPaper } from "../flowing.ts";
 import { pageHead } from "../head.ts";
 import { type Desk, type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
-import { type Column, flow, type Flowing, tableHead, tableRow } from "../table.ts";
+import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead, tickBox } from "../tags.ts";
 import { clampedLines, paragraph, setLines, textAt, textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
@@ -60,16 +60,7 @@ export function loanList(job: LoanListJob, size: PaperSize, typeface: Typeface):
     { block: totalRow(desk, width) },
     { block: lines(width, [LOAN.out, LOAN.returned]) },
   ];
-  const room = bodyHeight(desk.paper);
-  return pagesOf(
-    desk,
-    paperHead(LOAN.paper, desk.job.house, planWords),
-    LOAN.paper,
-    flow(rows, subtract(room, head.height), room).map((page, index) => ({
-      block: index === 0 ? stack([head, page]) : page,
-      tells: null,
-    })),
-  );
+  return flowingPaper(desk, LOAN.paper, { house: desk.job.house, plan: planWords }, head, rows);
 }
 
 function lenderRows(

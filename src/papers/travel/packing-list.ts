@@ -5,11 +5,11 @@ import { sizeRuns, withUnit } from "../../words/index.ts";
 import { unitWords, voidWords } from "../../words/papers.ts";
 import { boxLine, crateName, massWords, PACKING, packingTitle, roomRuns } from "../../words/travel.ts";
 import { beside, type Block, gap, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
+import { flowingPaper } from "../flowing.ts";
 import { pageHead } from "../head.ts";
 import { type Desk, type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
-import { type Column, flow, type Flowing, tableHead, tableRow } from "../table.ts";
+import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { caution, type Fact, ruledHead, tickBox } from "../tags.ts";
 import { clampedLines, paragraph, setLines, textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
@@ -38,14 +38,7 @@ export function packingList(job: PackingListJob, size: PaperSize, typeface: Type
     ...plan.crates.flatMap((crate, index) => crateRows(desk, crate, index, width)),
     ...boxRows(desk, width),
   ];
-  const room = bodyHeight(desk.paper);
-  const pages = flow(rows, subtract(room, head.height), room);
-  return pagesOf(
-    desk,
-    paperHead(PACKING.paper, desk.job.house, desk.job.planWords),
-    PACKING.paper,
-    pages.map((page, index) => ({ block: index === 0 ? stack([head, page]) : page, tells: null })),
-  );
+  return flowingPaper(desk, PACKING.paper, { house: desk.job.house, plan: desk.job.planWords }, head, rows);
 }
 
 function headOf(desk: PackingDesk, width: Length): Block {

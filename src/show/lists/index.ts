@@ -4,6 +4,7 @@ export type { Separator } from "./delimited.ts";
 export type * from "./dimensions/records.ts";
 export type { UnknownColumn } from "./layout.ts";
 export { type ListedWork, listToWorks, type ListRead } from "./list-to-works.ts";
+export { isRecordColumn } from "./record-columns.ts";
 export type * from "./records.ts";
 export type { ListOptions } from "./row-to-work.ts";
 export { readTable } from "./table.ts";

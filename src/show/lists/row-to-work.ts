@@ -1,6 +1,7 @@
 import type { Unit } from "../../lengths/index.ts";
 import type { ComposeDocument, WorkDocument } from "../schema.ts";
 import { TEXT_COLUMNS, type TextColumn } from "./columns.ts";
+import { recordOfColumns } from "./record-columns.ts";
 import { readPrint } from "./row-print.ts";
 import type { RowReader } from "./row-reader.ts";
 import { readSizes, textsOf } from "./row-sizes.ts";
@@ -36,11 +37,13 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
   const window = readWindow(reader);
   const outer = reader.pair("outer width", "outer height");
   const more = reader.kept();
+  const record = recordOfColumns(more);
   return {
     title,
     ...rest,
     ...(quantity === null ? {} : { quantity }),
     ...(Object.keys(more).length === 0 ? {} : { more }),
+    ...(record === null ? {} : { record }),
     design: {
       unit: options.unit,
       ...(options.graduation === undefined ? {} : { graduation: options.graduation }),

@@ -1,5 +1,6 @@
 import type { Unit } from "../../lengths/index.ts";
 import type { WorkDocument } from "../schema.ts";
+import { recordOfColumns } from "./record-columns.ts";
 import { type Column, COLUMNS, TEXT_COLUMNS } from "./columns.ts";
 
 /** A table of texts, ready to be written. */
@@ -83,11 +84,11 @@ const fieldsOf = (path: string, value: object, kept: ReadonlySet<string>): strin
     part === undefined || kept.has(key) ? [] : [`${path}.${key}`],
   );
 
-function lostFields({ id, record, design }: WorkDocument): string[] {
+function lostFields({ id, record = {}, more = {}, design }: WorkDocument): string[] {
   const { print = {}, window, outer } = design;
   return [
     ...(id === undefined ? [] : ["id"]),
-    ...(record === undefined ? [] : ["record"]),
+    ...fieldsOf("record", record, new Set(Object.keys(recordOfColumns(more) ?? {}))),
     ...fieldsOf("design", design, DESIGN_KEPT),
     ...fieldsOf("design.print", print, PRINT_KEPT),
     ...(window === undefined || window.show === "typed"
