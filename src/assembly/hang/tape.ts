@@ -43,7 +43,10 @@ export interface Measures {
 }
 
 /** The three tape measures of a hook; `across` and `back` make the wall where the tape does not sag. */
-export const measuresOf = ({ x, nail }: HookPlace, { width, tape, fall }: Measuring): Measures => ({
+export const measuresOf = (
+  { x, nail }: Pick<HookPlace, "x" | "nail">,
+  { width, tape, fall }: Measuring,
+): Measures => ({
   across: onTape(x, tape),
   up: upAt(nail, x, width, fall),
   back: onTape(subtract(width, x), tape),

@@ -1,15 +1,15 @@
 import type { Mark } from "../../drawings/index.ts";
-import { add, type Length, larger, mm, smaller, subtract, ZERO } from "../../lengths/index.ts";
-import { HANGING_SHEET, wallSeen } from "../../words/hanging-sheet.ts";
+import { add, type Length, mm, smaller, subtract, sum, ZERO } from "../../lengths/index.ts";
+import { HANGING_SHEET, partSeen, wallSeen } from "../../words/hanging-sheet.ts";
 import { bare, NBSP, type Phrase } from "../../words/index.ts";
-import { drawn, fittingScale } from "../scale.ts";
-import { type Block, block, cornersOf, placed } from "../block.ts";
+import { type Block, block, cornersOf } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
 import { part, points } from "../paper.ts";
-import { ring } from "../tags.ts";
 import { textAt, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { HangingDesk } from "./desk.ts";
+import { frameMarks, isLegible, obstacleMarks } from "./frames.ts";
+import { type Drawn, drawView, viewRound, wholeWall } from "./view.ts";
 
 const ABOVE = mm(2);
 const BELOW = mm(7);
@@ -17,110 +17,103 @@ const SIDE = mm(5);
 /** What the lines' names take at an end of the wall. */
 const NAMES = mm(24);
 const DIMENSION: TextStyle = { size: points(15), weight: "semibold", leading: points(16) };
-const LETTER: TextStyle = { size: points(11), weight: "bold", leading: points(12) };
 
-interface Wall {
-  readonly desk: HangingDesk;
-  readonly over: number;
-  readonly left: Length;
-  readonly top: Length;
-  readonly width: Length;
-  readonly height: Length;
-  /** Where a place of the wall lies on the paper. */
-  readonly x: (across: Length) => Length;
-  readonly y: (up: Length) => Length;
-}
+const viewOfWall = (desk: HangingDesk, width: Length, height: Length): Drawn => {
+  const room = { width: subtract(width, add(SIDE, SIDE)), height: subtract(height, add(ABOVE, BELOW)) };
+  return drawView(desk, wholeWall(desk), room, width, ABOVE);
+};
+
+/** Whether every work's number and letters can be read on a wall drawn so large. */
+export const wallIsLegible = (desk: HangingDesk, width: Length, height: Length): boolean =>
+  isLegible(viewOfWall(desk, width, height));
 
 /** The wall as it is seen from the room, to scale, as large as `width` by `height` allow. */
 export function elevation(desk: HangingDesk, width: Length, height: Length): Block {
-  const { wall } = desk.job.job;
-  const room = { width: subtract(width, add(SIDE, SIDE)), height: subtract(height, add(ABOVE, BELOW)) };
-  const over = fittingScale(wall.width, wall.height, room.width, room.height);
-  const [wide, high] = [drawn(wall.width, over), drawn(wall.height, over)];
-  const left = part(subtract(width, wide), 0.5);
-  const floor = add(ABOVE, high);
-  const level = desk.job.level ?? ZERO;
-  const at: Wall = {
-    desk,
-    over,
-    left,
-    top: ABOVE,
-    width: wide,
-    height: high,
-    x: (across) => add(left, drawn(across, over)),
-    y: (up) => subtract(floor, drawn(add(up, level), over)),
-  };
-  return block(width, add(floor, BELOW), [
+  const at = viewOfWall(desk, width, height);
+  const all = new Set(desk.job.works.keys());
+  return block(width, add(add(ABOVE, at.height), BELOW), [
     ...wallMarks(at, width),
-    ...obstacles(at),
+    ...obstacleMarks(at),
     ...lines(at),
-    ...frames(at),
+    ...frameMarks(at, all),
     ...ends(at),
   ]);
 }
 
-function wallMarks({ left, top, width, height, over }: Wall, room: Length): readonly Mark[] {
-  const floor = add(top, height);
-  const right = add(left, width);
+/** What letters over the uppermost frames of a part take. */
+const PART_ABOVE = mm(6);
+
+/** Some works of the wall, larger: their neighbours stand thin beside them. */
+export function partElevation(
+  desk: HangingDesk,
+  works: readonly number[],
+  width: Length,
+  height: Length,
+): Block | null {
+  const view = viewRound(desk, works);
+  if (view === null) return null;
+  const room = { width, height: subtract(height, add(PART_ABOVE, BELOW)) };
+  const at = drawView(desk, view, room, width, PART_ABOVE);
+  const low = add(add(PART_ABOVE, at.height), mm(5));
+  return block(width, add(add(PART_ABOVE, at.height), BELOW), [
+    ...obstacleMarks(at),
+    ...eyeLineOf(at),
+    ...frameMarks(at, new Set(works)),
+    textAt(ZERO, low, partSeen(view.left, view.right, at.over, desk.job.ruler), TYPE.caption),
+  ]);
+}
+
+/** The eye line, where a part shows it. */
+function eyeLineOf({ desk, view, left, width, y }: Drawn): readonly Mark[] {
+  const { eyeLine } = desk.job.job;
+  if (eyeLine < view.foot || eyeLine > view.top) return [];
+  const height = y(eyeLine);
   return [
-    { kind: "area", points: cornersOf({ left, top, width, height }), fill: "none", line: "thin" },
-    { kind: "line", from: { x: left, y: floor }, to: { x: right, y: floor }, line: "outline" },
-    {
-      kind: "area",
-      points: cornersOf({ left, top: floor, width, height: mm(1.6) }),
-      fill: "hatch-floor",
-      line: null,
-    },
-    textAt(left, add(floor, mm(5.4)), HANGING_SHEET.floor, TYPE.caption),
-    textAt(smaller(right, room), add(floor, mm(5.4)), wallSeen(over), TYPE.caption, "end"),
+    { kind: "line", from: { x: left, y: height }, to: { x: add(left, width), y: height }, line: "centre" },
   ];
 }
 
-/** What must stay free: hatched, with its name where there is room. */
-function obstacles({ desk, over, x, y }: Wall): readonly Mark[] {
-  const level = desk.job.level ?? ZERO;
-  return desk.job.job.avoid.flatMap((box): readonly Mark[] => {
-    const [width, height] = [drawn(box.width, over), drawn(box.height, over)];
-    const [left, top] = [x(box.x), y(add(box.y, box.height))];
-    const room = widthOf(desk, box.name, TYPE.caption);
-    const named = box.name !== "" && room + mm(3) <= width && height >= mm(7) && level >= 0;
-    const middle = add(left, part(width, 0.5));
-    const base = add(top, part(height, 0.5));
-    return [
-      { kind: "area", points: cornersOf({ left, top, width, height }), fill: "hatch-waste", line: "thin" },
-      ...(named
-        ? [clearField(middle, base, room), textAt(middle, add(base, mm(1)), box.name, TYPE.caption, "middle")]
-        : []),
-    ];
-  });
+function wallMarks({ desk, over, x, y, left: begins, width }: Drawn, room: Length): readonly Mark[] {
+  const { wall, floor: foot } = desk.job.job;
+  const [left, right] = [x(ZERO), x(wall.width)];
+  const [top, floor] = [y(add(foot, wall.height)), y(foot)];
+  const [low, last] = [add(floor, mm(5.4)), smaller(add(begins, width), room)];
+  const words = [HANGING_SHEET.floor, wallSeen(over)].map((said) => widthOf(desk, said, TYPE.caption));
+  const taken = sum([...words, mm(4)]);
+  return [
+    {
+      kind: "area",
+      points: cornersOf({ left, top, width: subtract(right, left), height: subtract(floor, top) }),
+      fill: "none",
+      line: "thin",
+    },
+    { kind: "line", from: { x: left, y: floor }, to: { x: right, y: floor }, line: "outline" },
+    {
+      kind: "area",
+      points: cornersOf({ left, top: floor, width: subtract(right, left), height: mm(1.6) }),
+      fill: "hatch-floor",
+      line: null,
+    },
+    ...(taken > subtract(last, left) ? [] : [textAt(left, low, HANGING_SHEET.floor, TYPE.caption)]),
+    textAt(last, low, wallSeen(over), TYPE.caption, "end"),
+  ];
 }
 
-const clearField = (middle: Length, base: Length, wide: Length): Mark => ({
-  kind: "area",
-  points: cornersOf({
-    left: subtract(middle, add(part(wide, 0.5), mm(1))),
-    top: subtract(base, mm(2.6)),
-    width: add(wide, mm(2)),
-    height: mm(5),
-  }),
-  fill: "paper",
-  line: null,
-});
-
 /** Eye line and level line, chain, with their names at the wall's left, or its right where the left is taken. */
-function lines({ desk, left, width, x, y }: Wall): readonly Mark[] {
-  const { eyeLine } = desk.job.job;
+function lines({ desk, x, y }: Drawn): readonly Mark[] {
+  const { eyeLine, wall } = desk.job.job;
+  const [left, right] = [x(ZERO), x(wall.width)];
   const across = (height: Length): Mark => ({
     kind: "line",
     from: { x: subtract(left, mm(3)), y: height },
-    to: { x: add(add(left, width), mm(3)), y: height },
+    to: { x: add(right, mm(3)), y: height },
     line: "centre",
   });
   const free = desk.job.job.avoid.every((box) => x(box.x) > add(left, NAMES));
   const name = (baseline: Length, words: string, style: TextStyle): Mark =>
     free
       ? textAt(add(left, mm(1.6)), baseline, words, style, "start", { halo: true })
-      : textAt(subtract(add(left, width), mm(1.6)), baseline, words, style, "end", { halo: true });
+      : textAt(subtract(right, mm(1.6)), baseline, words, style, "end", { halo: true });
   const eye = y(eyeLine);
   const level = desk.job.level === null ? null : y(ZERO);
   return [
@@ -130,63 +123,16 @@ function lines({ desk, left, width, x, y }: Wall): readonly Mark[] {
   ];
 }
 
-/** Frames with their numbers and hooks; letters above them where frames stand in one row. */
-function frames(at: Wall): readonly Mark[] {
-  const { desk, over, x, y } = at;
-  const { job, plan } = desk.job;
-  const row = job.rule.kind === "gap" || job.rule.kind === "spread";
-  const boxes = job.frames.flatMap((frame, index): readonly Mark[] => {
-    const place = plan.places[index];
-    if (place === undefined) return [];
-    const [width, height] = [drawn(frame.width, over), drawn(frame.height, over)];
-    const [left, top] = [x(place.x), y(add(place.y, frame.height))];
-    const radius = larger(mm(1.8), smaller(mm(2.7), part(smaller(width, height), 0.32)));
-    const middle = { x: add(left, part(width, 0.5)), y: add(top, part(height, 0.6)) };
-    const number = String(desk.numbers[index] ?? 0);
-    return [
-      { kind: "area", points: cornersOf({ left, top, width, height }), fill: "paper", line: "outline" },
-      ...placed(block(ZERO, ZERO, ring(desk, number, "white", radius)), middle.x, middle.y),
-    ];
-  });
-  const dots = desk.hooks.map(
-    ({ x: across, nail }): Mark => ({
-      kind: "circle",
-      centre: { x: x(across), y: y(nail) },
-      radius: mm(0.6),
-      fill: "ink",
-      line: null,
-    }),
-  );
-  return [...boxes, ...dots, ...(row ? letters(at) : [])];
-}
-
-/** Over each frame of a row the letters of its hooks, where they do not meet those before. */
-function letters({ desk, x, y }: Wall): readonly Mark[] {
-  const { job, plan } = desk.job;
-  let before = Number.NEGATIVE_INFINITY;
-  return plan.order.flatMap((work): readonly Mark[] => {
-    const own = desk.hooks.filter((hook) => hook.work === work);
-    const [place, frame] = [plan.places[work], job.frames[work]];
-    if (own.length === 0 || place === undefined || frame === undefined) return [];
-    const said = own.map(({ letter }) => letter).join(" ");
-    const middle = x(add(place.x, part(frame.width, 0.5)));
-    const half = widthOf(desk, said, LETTER) / 2;
-    if (middle - half < before + mm(0.8)) return [];
-    before = middle + half;
-    const top = own.reduce((highest, { nail }) => smaller(highest, y(nail)), y(add(place.y, frame.height)));
-    return [textAt(middle, subtract(top, mm(1.6)), said, LETTER, "middle", { halo: true })];
-  });
-}
-
 /** How far the group stands from both corners, along the top of the wall. */
-function ends({ desk, left, top, width, x }: Wall): readonly Mark[] {
+function ends({ desk, x, y }: Drawn): readonly Mark[] {
   const { gaps } = desk.job.plan;
   const [first, last] = [gaps[0], gaps.at(-1)];
   if (first === undefined || last === undefined || gaps.length < 2) return [];
-  const level = add(top, mm(5));
-  const right = add(left, width);
-  const begins = x(first);
-  const ending = subtract(right, subtract(x(last), left));
+  const { wall, floor } = desk.job.job;
+  const level = add(y(add(floor, wall.height)), mm(5));
+  const [left, right] = [x(ZERO), x(wall.width)];
+  const [begins, ending] = [x(first), x(subtract(wall.width, last))];
+  if (first < 0 || last < 0) return [];
   return [
     ...endDimension(desk, left, begins, level, first),
     ...endDimension(desk, ending, right, level, last),

@@ -6,6 +6,7 @@ import {
   HANGING_SHEET,
   otherWire,
   ratedTimes,
+  wallKindWords,
   wireHead,
   wireLine,
 } from "../../words/hanging-sheet.ts";
@@ -37,7 +38,13 @@ export function footBand(desk: HangingDesk, width: Length): Block {
 }
 
 function cautionBlock(desk: HangingDesk, width: Length): Block {
-  const said = [ratedTimes(desk.job.safety), HANGING_SHEET.plaster, HANGING_SHEET.licensed];
+  const { safety, kind, shakes } = desk.job;
+  const said = [
+    ratedTimes(safety),
+    wallKindWords(kind),
+    ...(shakes ? [HANGING_SHEET.shakes] : []),
+    HANGING_SHEET.licensed,
+  ];
   return stack(
     said.map((words) => caution(desk, words, width)),
     mm(1.8),
@@ -126,6 +133,9 @@ function wires({ job: { plan, hung, works }, numbers }: HangingDesk): readonly W
   return [...found.values()];
 }
 
+/** More kinds of wire than this are left to the list of works. */
+const MOST_WIRES = 3;
+
 /** The first wire drawn, then every one in words. */
 function wirePicture(desk: HangingDesk, all: readonly [Wired, ...Wired[]], width: Length): Block {
   const [{ wire, apart, hooks, hooksApart }] = all;
@@ -159,7 +169,9 @@ function wirePicture(desk: HangingDesk, all: readonly [Wired, ...Wired[]], width
     gap(mm(1.4)),
     picture,
     gap(mm(1)),
-    ...all.map((one) => paragraph(desk, otherWire(one.numbers, wireWords(desk, one)), TYPE.line, width)),
+    ...(all.length > MOST_WIRES
+      ? [paragraph(desk, HANGING_SHEET.wiresListed, TYPE.line, width)]
+      : all.map((one) => paragraph(desk, otherWire(one.numbers, wireWords(desk, one)), TYPE.line, width))),
   ]);
 }
 

@@ -2,17 +2,21 @@ import type { Typeface } from "../../drawings/index.ts";
 import { type Length, mm, smaller, subtract, sum } from "../../lengths/index.ts";
 import { sayHangCheck, sayWallCheck } from "../../words/hanging.ts";
 import {
+  balanceFact,
+  fallFact,
   HANGING_SHEET,
   levelFact,
   notHung,
+  notHungCount,
   ruleLine,
   sizeOfWall,
+  tapeFact,
   wallTitle,
 } from "../../words/hanging-sheet.ts";
 import { withUnit } from "../../words/index.ts";
 import { unitWords, voidWords } from "../../words/papers.ts";
 import { type Block, gap, rule, stack } from "../block.ts";
-import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
+import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Flowing, flow } from "../table.ts";
@@ -21,55 +25,98 @@ import { paragraph } from "../text.ts";
 import { TYPE } from "../type.ts";
 import { pageHead } from "../head.ts";
 import { cannotHang, type HangingDesk, type HangingSheetJob, letteredHooks } from "./desk.ts";
-import { elevation } from "./elevation.ts";
+import { elevation, partElevation, wallIsLegible } from "./elevation.ts";
 import { footBand } from "./foot.ts";
+import { inOneRow } from "./frames.ts";
 import { hookRows } from "./hook-rows.ts";
+import { workRows } from "./work-rows.ts";
 
 /** The elevation's height: larger where few hooks leave the page free. */
 const LEAST_ELEVATION = mm(78);
 const MOST_ELEVATION = mm(120);
 
 /**
- * The hanging sheet of one wall: the wall to scale, then one row for each hook with two tape measures,
- * then nail, wire and cautions. A work that cannot be hung as asked has no row; why is said at the top.
- * Nail, wire and cautions close a single page; where there are more they stand before the rows.
+ * The hanging sheet of one wall: the wall to scale, one row for each hook with two tape measures, nail,
+ * wire and cautions, then one row for each work with what goes on the back of its frame. All of it on one
+ * page where it fits; else nail, wire and cautions come first, so that they are read before the first
+ * nail, and a wall too full to be read whole comes again in parts, each with its hooks. A work that
+ * cannot be hung as asked has no row; why is said at the top, or in a list of its own.
  */
 export function hangingSheet(job: HangingSheetJob, size: PaperSize, typeface: Typeface): readonly Page[] {
   const desk = deskOf(job, size, typeface);
-  const width = desk.paper.content.width;
-  const room = bodyHeight(desk.paper);
   const title = wallTitle(desk.job.wall, job.works.length);
-  const head = headOf(desk, title, width);
-  const rows = hookRows(desk, width);
-  const foot = stack([gap(mm(2.4)), footBand(desk, width)]);
-  const taken = sum([head.height, ...rows.map(({ block }) => block.height), foot.height, mm(1)]);
-  const spare = subtract(room, taken);
-  const onePage = spare >= LEAST_ELEVATION;
-  const high = onePage ? smaller(MOST_ELEVATION, spare) : MOST_ELEVATION;
-  const line: Flowing = { block: rule(width, "rule") };
-  const top = [head, elevation(desk, width, high)].map((block): Flowing => ({ block, withNext: true }));
-  // On several pages the cautions stand before the rows: they are read before the first nail.
-  const rest = onePage ? [line, ...rows, { block: foot }] : [line, { block: foot }, ...rows];
-  const bodies = flow([...top, ...rest], room, room);
   return pagesOf(
     desk,
     paperHead(HANGING_SHEET.paper, desk.job.house, desk.job.planWords),
     title,
-    bodies.map((block, index) => ({
-      block,
-      tells: index === 0 ? HANGING_SHEET.wallTells : HANGING_SHEET.hooksTells,
-    })),
+    bodiesOf(desk, title),
   );
 }
 
-function headOf(desk: HangingDesk, title: string, width: Length): Block {
-  const { job, level, hookDrop, ruler, planWords: plan } = desk.job;
+function bodiesOf(desk: HangingDesk, title: string): readonly Body[] {
+  const width = desk.paper.content.width;
+  const room = bodyHeight(desk.paper);
+  const stops = stopLines(desk, width);
+  const head = headOf(desk, title, stops, width);
+  const foot: Flowing = { block: stack([gap(mm(2.4)), footBand(desk, width), gap(mm(2))]) };
+  const works = workRows(desk, width);
+  const rows = hookRows(desk, desk.hooks, width);
+  const line: Flowing = { block: rule(width, "rule") };
+  const heights = [...rows, ...works, foot].map(({ block }) => block.height);
+  const spare = subtract(room, sum([head.height, ...heights, mm(1)]));
+  const told = (tells: string, ...pages: readonly (readonly Flowing[])[]): readonly Body[] =>
+    pages.flatMap((all) => flow(all, room, room).map((block) => ({ block, tells })));
+  const high = spare >= LEAST_ELEVATION ? smaller(MOST_ELEVATION, spare) : MOST_ELEVATION;
+  const top = [head, elevation(desk, width, high)].map((block): Flowing => ({ block, withNext: true }));
+  if (stops.listed.length === 0 && spare >= LEAST_ELEVATION)
+    return told(HANGING_SHEET.wallTells, [...top, line, ...rows, foot, ...works]);
+  const whole = wallIsLegible(desk, width, high);
+  return [
+    ...told(HANGING_SHEET.wallTells, [...top, line, foot, ...(whole ? rows : [])]),
+    ...(whole ? [] : told(HANGING_SHEET.hooksTells, ...partsOf(desk, width, room))),
+    ...(works.length === 0 ? [] : told(HANGING_SHEET.worksTells, works)),
+    ...(stops.listed.length === 0 ? [] : told(HANGING_SHEET.stopTells, stops.listed)),
+  ];
+}
+
+/** How high a part of the wall is drawn over its hooks: rows are long, groups high. */
+const PART = { row: mm(64), group: mm(108) };
+
+/** Works in their order, as many as have their hooks on one page, each time with their part of the wall. */
+function partsOf(desk: HangingDesk, width: Length, room: Length): readonly (readonly Flowing[])[] {
+  const pages: { works: number[]; rows: readonly Flowing[] }[] = [];
+  const high = inOneRow(desk) ? PART.row : PART.group;
+  const free = subtract(room, high);
+  for (const work of desk.job.plan.order) {
+    const page = pages.at(-1);
+    const rowsOf = (works: readonly number[]): readonly Flowing[] =>
+      hookRows(
+        desk,
+        desk.hooks.filter((hook) => works.includes(hook.work)),
+        width,
+      );
+    const together = page === undefined ? null : [...page.works, work];
+    const rows = together === null ? [] : rowsOf(together);
+    if (page !== undefined && together !== null && sum(rows.map(({ block }) => block.height)) <= free) {
+      page.works = together;
+      page.rows = rows;
+    } else pages.push({ works: [work], rows: rowsOf([work]) });
+  }
+  return pages.map(({ works, rows }) => {
+    const drawing = partElevation(desk, works, width, high);
+    return drawing === null ? rows : [{ block: drawing, withNext: true }, ...rows];
+  });
+}
+
+function headOf(desk: HangingDesk, title: string, stops: StopLines, width: Length): Block {
+  const { job, plan, level, hookDrop, measuring, ruler, planWords } = desk.job;
+  const { tape, fall } = measuring;
   const head = pageHead(
     desk,
     {
       title,
       line: ruleLine(job.rule, job.eyeLine, level, ruler),
-      cautions: stopLines(desk).map((words) => caution(desk, words, width)),
+      cautions: stops.head,
       facts: [
         { name: HANGING_SHEET.unit, value: unitWords(ruler) },
         { name: HANGING_SHEET.wallSize, value: sizeOfWall(job.wall.width, job.wall.height, ruler) },
@@ -78,9 +125,16 @@ function headOf(desk: HangingDesk, title: string, width: Length): Block {
           name: HANGING_SHEET.drop,
           value: hookDrop === null ? HANGING_SHEET.notMeasured : withUnit(hookDrop, ruler),
         },
-        ...(plan.makesVoid === null
+        ...(plan.rowBalance === null
           ? []
-          : [{ name: HANGING_SHEET.makesVoid, value: voidWords(plan.makesVoid) }]),
+          : [{ name: HANGING_SHEET.balance, value: balanceFact(plan.balance.share, plan.rowBalance.share) }]),
+        ...(tape === null
+          ? []
+          : [{ name: HANGING_SHEET.tape, value: tapeFact(tape.over, tape.span, ruler) }]),
+        ...(fall === 0 ? [] : [{ name: HANGING_SHEET.falls, value: fallFact(fall, ruler) }]),
+        ...(planWords.makesVoid === null
+          ? []
+          : [{ name: HANGING_SHEET.makesVoid, value: voidWords(planWords.makesVoid) }]),
       ],
     },
     width,
@@ -89,30 +143,43 @@ function headOf(desk: HangingDesk, title: string, width: Length): Block {
   return stack([head, gap(mm(1.6)), paragraph(desk, floors, TYPE.wordsBeside, width)]);
 }
 
-/** As many as a head holds; the command line names them all. */
+/** As many as a head holds; more are a list of their own. */
 const MOST_STOPS = 5;
 
-/** Works that are not on the sheet, with why. */
-function stopLines(desk: HangingDesk): readonly string[] {
+/** What cannot be hung as asked, at the sheet's head, and where that is too much for it as a list at its end. */
+interface StopLines {
+  readonly head: readonly Block[];
+  readonly listed: readonly Flowing[];
+}
+
+function stopLines(desk: HangingDesk, width: Length): StopLines {
   const { job, plan, hung, works, ruler } = desk.job;
   const speech = { ruler, job };
-  const all = plan.order.flatMap((work) => {
+  const line = (words: string): Block => caution(desk, words, width);
+  const wall = plan.checks
+    .filter((check) => check.level === "stop" && !("frame" in check))
+    .map((check) => line(sayWallCheck(check, speech)));
+  const all = plan.order.flatMap((work): readonly Block[] => {
     const one = hung[work];
     if (one === undefined || !cannotHang(one, work, plan)) return [];
-    const reasons = [
+    const [reason = ""] = [
       ...plan.checks
         .filter((check) => check.level === "stop" && "frame" in check && check.frame === work)
         .map((check) => sayWallCheck(check, speech)),
       ...one.checks.filter(({ level }) => level === "stop").map((check) => sayHangCheck(check, speech)),
     ];
-    return [notHung(desk.numbers[work] ?? 0, works[work]?.title ?? "", reasons[0] ?? "")];
+    return [line(notHung(desk.numbers[work] ?? 0, works[work]?.title ?? "", reason))];
   });
-  if (all.length === 0) return [];
-  return [
-    HANGING_SHEET.notHung,
-    ...all.slice(0, MOST_STOPS),
-    ...(all.length > MOST_STOPS ? [`… ${all.length}`] : []),
-  ];
+  if (all.length === 0) return { head: wall, listed: [] };
+  const title = line(HANGING_SHEET.notHung);
+  if (all.length <= MOST_STOPS) return { head: [...wall, title, ...all], listed: [] };
+  return {
+    head: [...wall, line(notHungCount(all.length, works.length))],
+    listed: [
+      { block: title, withNext: true },
+      ...all.map((block): Flowing => ({ block: stack([gap(mm(1.4)), block]), again: title })),
+    ],
+  };
 }
 
 function deskOf(job: HangingSheetJob, size: PaperSize, typeface: Typeface): HangingDesk {

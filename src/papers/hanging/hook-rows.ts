@@ -1,3 +1,4 @@
+import { measuresOf } from "../../assembly/index.ts";
 import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
 import { HANGING_SHEET, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
 import { kilograms, newtonsWords } from "../../words/weights.ts";
@@ -12,7 +13,8 @@ import { TYPE, type TextStyle } from "../type.ts";
 import type { HangingDesk, LetteredHook } from "./desk.ts";
 
 const BETWEEN = mm(3);
-const PROOF: TextStyle = {
+/** Figures that are read beside the large ones. */
+export const PROOF: TextStyle = {
   size: points(15),
   weight: "semibold",
   leading: points(17),
@@ -33,12 +35,16 @@ function columnsOf({ job }: HangingDesk, width: Length): readonly Column[] {
   ];
 }
 
-/** One row a hook: its letter to tick, two tape measures, a third that proves the first, and what it carries. */
-export function hookRows(desk: HangingDesk, width: Length): readonly Flowing[] {
-  if (desk.hooks.length === 0) return [];
+/** One row for each of some hooks: its letter to tick, two tape measures, a third that proves the first, and what it carries. */
+export function hookRows(
+  desk: HangingDesk,
+  hooks: readonly LetteredHook[],
+  width: Length,
+): readonly Flowing[] {
+  if (hooks.length === 0) return [];
   const columns = columnsOf(desk, width);
   const head = tableHead(desk, columns, BETWEEN);
-  const rows = desk.hooks.map((hook) =>
+  const rows = hooks.map((hook) =>
     tableRow(columns, cellsOf(desk, hook, columns), BETWEEN, {
       above: mm(1),
       below: mm(1),
@@ -50,13 +56,16 @@ export function hookRows(desk: HangingDesk, width: Length): readonly Flowing[] {
 
 function cellsOf(desk: HangingDesk, hook: LetteredHook, columns: readonly Column[]): readonly Block[] {
   const { ruler, job, safety } = desk.job;
-  // A tape shows no more than its marks; the two measures across make the wall as they are printed.
-  const across = toGraduation(hook.x, ruler.graduation, "nearest");
+  const marked = (length: Length): Length => toGraduation(length, ruler.graduation, "nearest");
+  const read = measuresOf(hook, desk.job.measuring);
+  // A tape shows no more than its marks; without sag the two measures across make the wall as they are printed.
+  const across = marked(read.across);
+  const back = desk.job.measuring.tape === null ? subtract(job.wall.width, across) : marked(read.back);
   return [
     beside([tickBox(), textLine(desk, hook.letter, LETTER)], mm(2.4), "middle"),
     textLine(desk, setFigure(across, ruler), SET_FIGURE),
-    textLine(desk, setFigure(toGraduation(hook.nail, ruler.graduation, "nearest"), ruler), SET_FIGURE),
-    textLine(desk, bare(subtract(job.wall.width, across), ruler), PROOF),
+    textLine(desk, setFigure(marked(read.up), ruler), SET_FIGURE),
+    textLine(desk, bare(back, ruler), PROOF),
     beside(
       [
         ringBlock(desk, String(hook.number), "white"),
