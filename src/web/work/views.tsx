@@ -16,7 +16,7 @@ import { Section } from "./section.tsx";
 const Grips = following(({ Grips: it }) => it);
 
 /** The tallest that front and back may stand, so that the section below them is still in sight. */
-const TALLEST = 440;
+const TALLEST = 470;
 /** Beside the front: its own margins. */
 const FRONT_MARGIN = 20;
 /** Left and right of a view on a phone, and its edges. */
