@@ -1,21 +1,5 @@
-import {
-  bestFitting,
-  type Fit,
-  fitInto,
-  type FramePlan,
-  frameStops,
-  type HoldPlan,
-  planFrame,
-} from "../assembly/index.ts";
-import {
-  fitJson,
-  type FrameKind,
-  framedJson,
-  framePracticeFor,
-  type PracticeDocument,
-  readWorkFrame,
-  readDesign,
-} from "../show/index.ts";
+import { type FramePlan, frameStops, type HoldPlan, planFrame } from "../assembly/index.ts";
+import { framedJson } from "../show/index.ts";
 import type { Language } from "../words/index.ts";
 import type { ComposedWork, RowProblem } from "./works.ts";
 
@@ -52,37 +36,6 @@ export function framesShort(works: readonly ComposedWork[]): readonly RowProblem
   });
 }
 
-/** What exists, and which works go into it best, the best one first. */
-export interface Reuse {
-  readonly kind: FrameKind;
-  readonly fits: readonly { readonly work: ComposedWork; readonly fit: Fit }[];
-}
-
-/** Every frame and mat that exists with the works of a packet, as far as they can be read in it. */
-export function reuseOf(works: readonly ComposedWork[], practice: PracticeDocument): readonly Reuse[] {
-  const unit = practice.unit ?? works[0]?.composition.design.ruler.unit ?? "in";
-  const read = framePracticeFor(practice, unit);
-  if (!read.ok) return [];
-  return read.value.frames
-    .filter(({ opening, mat }) => opening !== null || mat !== null)
-    .map((kind) => {
-      const fits = works.flatMap((work) => {
-        const fit = fitOf(work, kind.name, practice);
-        return fit === null ? [] : [{ work, fit }];
-      });
-      return { kind, fits: bestFitting(fits.map(({ fit }) => fit)).flatMap((index) => fits[index] ?? []) };
-    });
-}
-
-/** A work as though it named that kind and had no size of its own. */
-function fitOf({ work }: ComposedWork, kind: string, practice: PracticeDocument): Fit | null {
-  const { outer: _, ...free } = work.design;
-  const design = readDesign(free, practice);
-  if (!design.ok) return null;
-  const framed = readWorkFrame({ frame: kind, design: free }, practice, design.value.ruler.unit);
-  return framed.ok && framed.value.frame !== null ? fitInto(design.value, framed.value.frame) : null;
-}
-
 /** A framed work in the open format, `{"framed": …}`, nothing where it is not framed. */
 export const framedOfWork = (
   { composition }: ComposedWork,
@@ -92,19 +45,3 @@ export const framedOfWork = (
   plan === null || plan === undefined
     ? {}
     : { framed: framedJson(plan, { ruler: composition.design.ruler, language }) };
-
-/** What exists and what goes into it, in the open format; nothing where nothing exists. */
-export const reuseJson = (reuse: readonly Reuse[], language: Language): { readonly reuse?: object } =>
-  reuse.length === 0
-    ? {}
-    : {
-        reuse: reuse.map(({ kind, fits }) => ({
-          kind: kind.name,
-          copies: kind.copies,
-          fits: fits.map(({ work, fit }) => ({
-            row: work.row,
-            title: work.work.title,
-            ...fitJson(fit, { ruler: work.composition.design.ruler, language }),
-          })),
-        })),
-      };

@@ -1,6 +1,7 @@
 import { type IntegerSolver, readPrice } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
-import { framesShort, planFramed, type Reuse, reuseOf } from "./framed.ts";
+import { framesShort, planFramed } from "./framed.ts";
+import { type Reuse, reuseOf } from "./reuse.ts";
 import { asHeld, planHolds } from "./hold.ts";
 import { type PlannedWalls, planWalls } from "./hang.ts";
 import { planLights } from "./light.ts";

@@ -1,7 +1,8 @@
 import { choppingPlanJson, compositionJson, cuttingPlanJson } from "../show/index.ts";
 import type { Unit } from "../lengths/index.ts";
 import type { PlannedBoard } from "./boards.ts";
-import { framedOfWork, reuseJson } from "./framed.ts";
+import { framedOfWork } from "./framed.ts";
+import { reuseJson } from "./reuse.ts";
 import type { PlannedFrames } from "./frames.ts";
 import { wallsJson } from "./hang.ts";
 import { labelJson } from "./labels.ts";

@@ -34,6 +34,7 @@ import { packetJson } from "./packet-json.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import { isPriced, quotePages, quoteTable } from "./quote.ts";
 import { recordFiles } from "./records.ts";
+import { reuseTable } from "./reuse.ts";
 import { conditionPages, loanPages, packingPages } from "./travel.ts";
 import type { ComposedWork } from "./works.ts";
 
@@ -127,6 +128,7 @@ async function filesOf(
       mountingPages(prepared, shared, size, typeface),
     )),
     ...(await pdf("frame-sheets.pdf", titles.frameSheets, frameSheetPages(prepared, shared, size, typeface))),
+    ...(prepared.reuse.length === 0 ? [] : [csvFile("frame-fits.csv", reuseTable(prepared.reuse))]),
     ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
     csvFile("cut-plan.csv", cutTable(blanks.all)),
     ...(frames.length === 0

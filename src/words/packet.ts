@@ -82,6 +82,34 @@ export const CHOP_TABLE = {
   ],
 } as const;
 
+/** The list of what exists and what goes into it. */
+export const REUSE_TABLE = {
+  header: [
+    "frame or mat",
+    "there are",
+    "rank",
+    "row",
+    "work",
+    "hangs",
+    "package, wide",
+    "package, high",
+    "seen at the head",
+    "seen at the left",
+    "seen at the right",
+    "seen at the foot",
+    "image at the head",
+    "image at the left",
+    "image at the right",
+    "image at the foot",
+    "stops",
+    "warnings",
+  ],
+  /** How the image lies in the window on one side: paper shows round it, or it is covered. */
+  image: (by: string, sign: number): string =>
+    sign > 0 ? `${by} of paper` : sign < 0 ? `covered ${by}` : "to the edge",
+  hangs: (turned: boolean): string => (turned ? "the other way up" : "as given"),
+} as const;
+
 /** What a packet says of itself while it is made and when it is done. */
 export const PACKET = {
   titles: {

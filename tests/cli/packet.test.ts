@@ -45,6 +45,7 @@ test("[K4][K7][K9] the example show goes through, the one that cannot be cut get
     "condition-notes.pdf",
     "cut-plan.csv",
     "cut-plan.pdf",
+    "frame-fits.csv",
     "frame-sheets.pdf",
     "labels.pdf",
     "loan-list.pdf",

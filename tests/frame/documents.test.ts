@@ -4,6 +4,7 @@ import { planBoards } from "../../src/packet/boards.ts";
 import { chopTable, planFrames } from "../../src/packet/frames.ts";
 import { type PacketOrder, prepare } from "../../src/packet/index.ts";
 import { packetJson } from "../../src/packet/packet-json.ts";
+import { reuseTable } from "../../src/packet/reuse.ts";
 import {
   framePracticeFor,
   jsonSchemaOf,
@@ -245,12 +246,30 @@ describe("a packet with frames", () => {
   });
 
   test("[FR13] more works than there are frames are told by row; [FR11] what exists lists what goes into it", () => {
-    const { packet } = packetOf([work("First", "drawer 3"), work("Second", "drawer 3")]);
+    const { packet, prepared } = packetOf([work("First", "drawer 3"), work("Second", "drawer 3")]);
     expect(packet.problems).toEqual([
       expect.objectContaining({ row: 3, column: "frame", wanted: "at most 1" }),
     ]);
     expect(packet.reuse?.map(({ kind }) => kind)).toEqual(["drawer 3"]);
     expect(packet.reuse?.[0]?.fits.map(({ title }) => title)).toEqual(["First", "Second"]);
+    const { header, rows } = reuseTable(prepared.reuse);
+    expect(rows.map((row) => row.length)).toEqual([header.length, header.length]);
+    // 11 × 14 in, the window 6 3/4 × 9 1/4 in raised by 1/4 in, less the lip on the foot rail.
+    expect(rows[0]?.slice(0, 12)).toEqual([
+      "drawer 3",
+      "1",
+      "1",
+      "2",
+      "First",
+      "as given",
+      "11 in",
+      "14 in",
+      "2 in",
+      "1 15/16 in",
+      "1 15/16 in",
+      "2 3/8 in",
+    ]);
+    expect(rows[0]?.slice(12, 16)).toEqual(Array.from({ length: 4 }, () => "covered 1/8 in"));
   });
 
   test("[FR13] a show's own kinds win over the practice's, and a kind that is not there leaves its work out", () => {
