@@ -46,8 +46,8 @@ export const quotePages = (
 
 /** Every work's costs as a row, the show's last: they add up to it, column by column. */
 export function quoteTable({ job, quote, works }: Quoted, prepared: Prepared): TableOut {
-  const money = (sum: Money): string => sayMoney(sum, job.digits);
-  const cells = ({ goods, fittings, minutes, labour, all, byMeasure, having }: Costs): string[] => [
+  const money = (sum: Money | null): string => (sum === null ? "" : sayMoney(sum, job.digits));
+  const cells = ({ goods, fittings, minutes, labour, all, byMeasure, without, having }: Costs): string[] => [
     money(goods.board),
     money(goods.glazing),
     money(goods.moulding),
@@ -56,6 +56,7 @@ export function quoteTable({ job, quote, works }: Quoted, prepared: Prepared): T
     money(labour),
     money(all),
     money(byMeasure),
+    money(without),
     money(having),
   ];
   const copies = job.works.reduce((sum, work) => sum + work.copies, 0);
@@ -88,6 +89,7 @@ export function moneyJson(
     work: money(one.labour),
     all: money(one.all),
     byMeasure: money(one.byMeasure),
+    without: money(one.without),
     having: money(one.having),
   });
   return {
@@ -107,7 +109,6 @@ export function moneyJson(
       byMeasure: money(of.byMeasure),
       without: money(of.without),
     })),
-    goodsWithout: money(quote.goodsWithout),
     missing: quote.missing.map((one) => ({ code: one.code, text: sayMissing(one) })),
   };
 }

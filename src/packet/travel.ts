@@ -26,7 +26,7 @@ import type { Prepared } from "./order.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** How thick a closed mat is: mats, print, mount, and the bed that the print lies in. */
-export function closedThickness({ composition }: ComposedWork, held: HoldPlan | null): Length {
+function closedThickness({ composition }: ComposedWork, held: HoldPlan | null): Length {
   const { mats, print } = composition.design;
   const bed = held?.bed;
   return sum([

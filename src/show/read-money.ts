@@ -22,7 +22,7 @@ export interface MoneyHabits {
   readonly having: readonly Done[];
 }
 
-export const NO_MONEY: MoneyHabits = {
+const NO_MONEY: MoneyHabits = {
   currency: null,
   date: null,
   hour: null,

@@ -45,6 +45,7 @@ export const QUOTE = {
     "bench work",
     "in all",
     "material by its own measure",
+    "material all bought new",
     "having it done",
   ],
   csvTotal: "show",

@@ -37,7 +37,7 @@ export const packingTitle = (crates: number, works: number): string =>
   `${sentence(wholeWords(works))} work${works === 1 ? "" : "s"} in ${wholeWords(crates)} crate${crates === 1 ? "" : "s"}`;
 
 /** A crate's letter: A to Z, then AA. */
-export const crateLetter = (index: number): string =>
+const crateLetter = (index: number): string =>
   (index < 26 ? "" : crateLetter(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
 
 export const crateName = (index: number): string => `Crate ${crateLetter(index)}`;

@@ -93,6 +93,7 @@ const columnsOf = ({
   labour,
   all,
   byMeasure,
+  without,
   having,
 }: Costs): readonly number[] => [
   goods.board,
@@ -102,7 +103,8 @@ const columnsOf = ({
   minutes,
   labour,
   all,
-  byMeasure,
+  byMeasure ?? 0,
+  without ?? 0,
   having,
 ];
 
@@ -207,7 +209,10 @@ describe("what a show costs", () => {
       having: [],
     });
     expect(quote.show).toMatchObject({ all: 0, labour: 0, minutes: 600 });
-    expect(quote.goodsWithout).toBeNull();
+    expect([quote.show, ...quote.works].map(({ byMeasure, without }) => [byMeasure, without])).toEqual([
+      [null, null],
+      [null, null],
+    ]);
     expect(quote.missing.map(sayMissing)).toEqual([
       "No price is known for grey rag. Write its cost into the stock.",
       "No small parts are told: rings, screws, tape cost nothing here.",

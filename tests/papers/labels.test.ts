@@ -21,6 +21,7 @@ import {
   points,
   wallLabels,
 } from "../../src/papers/index.ts";
+import { labelJson } from "../../src/packet/labels.ts";
 import { CHECK_LIST_HEAD, checkListRows } from "../../src/words/index.ts";
 import { mm, ZERO } from "../../src/lengths/index.ts";
 import { INCH_DESIGN, jobOf, METRIC_DESIGN } from "./fixtures.ts";
@@ -136,6 +137,23 @@ describe("labels", () => {
       const line = mark.runs.map((run) => (run.kind === "text" ? run.text : "")).join("");
       expect([...line].length, line).toBeLessThanOrEqual(45);
     }
+  });
+
+  test("[RE2] a text that breaks the published limits is told with its figure, on the page and in the packet, and printed all the same", () => {
+    const text = `${"word ".repeat(100)}end.`;
+    const page = textOf(wallLabels({ ...JOB, works: [labelled(INCH_DESIGN, { text })] }, "letter", typeface));
+    expect(page).toContain("Low Water, Pewter Light: 101 words. At most 100, better 75.");
+    expect(page).toContain("Low Water, Pewter Light: a sentence of 101 words. At most 25, better 15.");
+    expect(page).toContain("end.");
+    expect(labelJson({ title: "Ebb", record: { label: text }, design: {} })).toMatchObject({
+      label: {
+        checks: [
+          { code: "label-long", level: "warn" },
+          { code: "sentence-long", level: "warn" },
+        ],
+      },
+    });
+    expect(labelJson({ title: "Ebb", record: { label: "Short." }, design: {} })).toEqual({});
   });
 
   test("[PP31] [PP13] a board label: its number in a white ring on a bar, what it becomes, of which work, its size", () => {

@@ -78,9 +78,7 @@ function keySums(desk: QuoteDesk, width: Length): Block {
   const all: readonly (readonly [name: string, sum: Money])[] = [
     [QUOTE.goods, goods],
     ...(quote.labour.length === 0 || job.hour === null ? [] : [[QUOTE.labour, show.labour] as const]),
-    ...(quote.goodsWithout === null
-      ? []
-      : [[QUOTE.without, minorUnits(quote.goodsWithout + show.fittings)] as const]),
+    ...(show.without === null ? [] : [[QUOTE.without, minorUnits(show.without + show.fittings)] as const]),
     ...(quote.having.length === 0 ? [] : [[QUOTE.having, show.having] as const]),
   ];
   const keyWidth = part(width, 0.3);

@@ -27,8 +27,10 @@ export interface Costs {
   readonly minutes: number;
   readonly labour: Money;
   readonly all: Money;
-  /** Goods by their own measure, waste left out. */
-  readonly byMeasure: Money;
+  /** Goods by their own measure, waste left out; null: not known of some. */
+  readonly byMeasure: Money | null;
+  /** Goods without the rack and what falls out of windows; null: not known of some, or they could not be made. */
+  readonly without: Money | null;
   /** What having it done costs. */
   readonly having: Money;
 }
@@ -52,8 +54,6 @@ export interface Quote {
   readonly having: readonly Line<Done & Counted>[];
   readonly works: readonly Costs[];
   readonly show: Costs;
-  /** What would be paid for goods without the rack and what falls out of windows; null: not known, or it could not be made. */
-  readonly goodsWithout: Money | null;
   readonly missing: readonly Missing[];
 }
 
@@ -91,7 +91,8 @@ export function quoteShow(job: QuoteJob): Quote {
     const sum = of.cost ?? NOTHING;
     return { of, sum, shares: shareOut(sum, of.uses) };
   });
-  const byMeasure = job.goods.map((of) => shareOut(of.byMeasure ?? NOTHING, of.uses));
+  const byMeasure = knownLines(job.goods, ({ byMeasure: sum }) => sum);
+  const without = knownLines(job.goods, ({ without: sum }) => sum);
   const fittings = job.fittings.map((of): Quote["fittings"][number] => {
     const { count: counts, weights } = counted(works, of.per);
     const count = counts * of.each;
@@ -122,7 +123,8 @@ export function quoteShow(job: QuoteJob): Quote {
       shareOf(fittings, index),
       OPERATIONS.reduce((sum, operation) => sum + (told[operation] ?? 0) * work.done[operation], 0),
       shareOf(labour, index),
-      totalOf(byMeasure.map((shares) => shares[index] ?? NOTHING)),
+      byMeasure === null ? null : shareOf(byMeasure, index),
+      without === null ? null : shareOf(without, index),
       shareOf(having, index),
     ),
   );
@@ -131,10 +133,10 @@ export function quoteShow(job: QuoteJob): Quote {
     sumOf(fittings),
     labour.reduce((sum, { of }) => sum + of.minutes, 0),
     sumOf(labour),
-    totalOf(job.goods.map(({ byMeasure: sum }) => sum ?? NOTHING)),
+    byMeasure === null ? null : sumOf(byMeasure),
+    without === null ? null : sumOf(without),
     sumOf(having),
   );
-  const without = job.goods.map((one) => one.without);
   return {
     goods,
     fittings,
@@ -142,9 +144,20 @@ export function quoteShow(job: QuoteJob): Quote {
     having,
     works: ofWork,
     show,
-    goodsWithout: without.some((sum) => sum === null) ? null : totalOf(without.map((sum) => sum ?? NOTHING)),
     missing: missingIn(job),
   };
+}
+
+/** One sum of every material, shared by its uses; null where that of some is not known. */
+function knownLines(
+  goods: readonly Goods[],
+  of: (one: Goods) => Money | null,
+): readonly Line<Goods>[] | null {
+  const lines = goods.flatMap((one): Line<Goods>[] => {
+    const sum = of(one);
+    return sum === null ? [] : [{ of: one, sum, shares: shareOut(sum, one.uses) }];
+  });
+  return lines.length === goods.length ? lines : null;
 }
 
 /** One work's part of several lines. */
@@ -158,12 +171,13 @@ function costs(
   fittings: Money,
   minutes: number,
   labour: Money,
-  byMeasure: Money,
+  byMeasure: Money | null,
+  without: Money | null,
   having: Money,
 ): Costs {
   const goods = { board: ofGroup("board"), glazing: ofGroup("glazing"), moulding: ofGroup("moulding") };
   const all = minorUnits(GOODS_GROUPS.reduce((sum, group) => sum + goods[group], 0) + fittings + labour);
-  return { goods, fittings, minutes, labour, all, byMeasure, having };
+  return { goods, fittings, minutes, labour, all, byMeasure, without, having };
 }
 
 function missingIn({ goods, works, minutes, hour, fittings }: QuoteJob): readonly Missing[] {

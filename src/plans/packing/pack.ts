@@ -52,11 +52,11 @@ const grown = ({ width, height, depth }: Room, by: Length): Room => ({
 });
 
 /** From front to back what works take that stand one behind the other. */
-export const depthOf = (depths: readonly Length[], between: Length): Length =>
+const depthOf = (depths: readonly Length[], between: Length): Length =>
   add(sum(depths), times(between, Math.max(0, depths.length - 1)));
 
 /** The crate round some works: as large as the largest each way, foam all round, walls about that. */
-export function crateOf(job: PackingJob, works: readonly Packed[]): Crate {
+function crateOf(job: PackingJob, works: readonly Packed[]): Crate {
   const { foam, between, wall } = job.habits;
   const own = works.map(({ work }) => travelling(job, work));
   const held: Room = {

@@ -3,7 +3,7 @@ import type { WorkRecord } from "./record.ts";
 import { escapeXml, type XmlElement } from "./xml.ts";
 
 /** IPTC's extension schema, from memory. */
-export const IPTC_EXTENSION = "http://iptc.org/std/Iptc4xmpExt/2008-02-29/";
+const IPTC_EXTENSION = "http://iptc.org/std/Iptc4xmpExt/2008-02-29/";
 
 type Shape = "text" | "list" | "languages";
 
@@ -28,7 +28,7 @@ export const IPTC_ARTWORK = [
   ],
 ] as const satisfies readonly (readonly [string, Shape, (record: WorkRecord) => string])[];
 
-export type IptcField = (typeof IPTC_ARTWORK)[number][0];
+type IptcField = (typeof IPTC_ARTWORK)[number][0];
 
 /** A work under IPTC's names; what is not told is absent. */
 export type IptcArtwork = Readonly<Partial<Record<IptcField, string>>>;

@@ -2,17 +2,15 @@
 export type FieldFrom = "XMP" | "IPTC" | "EXIF" | "PNG";
 
 /** What a picture says of the work that it shows. */
-export const PICTURE_FIELDS = [
-  "title",
-  "maker",
-  "year",
-  "description",
-  "subject",
-  "rights",
-  "credit",
-  "inventoryNumber",
-] as const;
-export type PictureField = (typeof PICTURE_FIELDS)[number];
+export type PictureField =
+  | "title"
+  | "maker"
+  | "year"
+  | "description"
+  | "subject"
+  | "rights"
+  | "credit"
+  | "inventoryNumber";
 
 export interface Said {
   readonly value: string;

@@ -5,13 +5,7 @@ import { iimFields } from "./iim.ts";
 import { inflated } from "./inflate.ts";
 import { xmpFields } from "./xmp.ts";
 
-export {
-  type FieldFrom,
-  PICTURE_FIELDS,
-  type PictureField,
-  type PictureFields,
-  type Said,
-} from "./fields.ts";
+export type { FieldFrom, PictureField, PictureFields } from "./fields.ts";
 
 /** What may lie in a picture, each block as it was found. */
 interface Blocks {
