@@ -37,7 +37,7 @@ export type Content =
 type Run = Extract<Content, { is: "run" }>;
 
 /** Past so many places for a cut in one run, of more pieces than any sheet of a print room gives, weighing each takes too long. */
-const MOST_PLACES = 100;
+const MOST_PLACES = 24;
 
 /** A cut that can be made now: where its line stands, what the blade takes beyond it, and what it makes of the board. */
 export interface PossibleCut {

@@ -11,6 +11,8 @@ export const pricingFor = (job: WholeJob): Pricing | null => PricingTable.for(jo
 
 /** The most units of a quick measure along the longest side of a sheet. */
 const QUICK_UNITS = 128;
+/** How many measures are weighed for it. */
+const MEASURES = 64;
 
 /**
  * Layouts for given values at little cost, none of them surely the best: on the measure of so few units
@@ -25,7 +27,7 @@ export function quickPricingFor(job: WholeJob): Pricing | null {
   const coarsest = Math.ceil(longest / QUICK_UNITS);
   let measure = coarsest;
   let least = Number.POSITIVE_INFINITY;
-  for (let one = coarsest; one <= 2 * coarsest; one++) {
+  for (let one = coarsest; one <= 2 * coarsest; one += Math.ceil(coarsest / MEASURES)) {
     const loss = lossOf(job, one);
     if (loss >= least) continue;
     least = loss;

@@ -33,9 +33,9 @@ export class SheetCounts {
       .toSorted((a, b) => at(job.stocks, b).cost - at(job.stocks, a).cost);
   }
 
-  /** Whether numbers can be looked through at all. */
+  /** Whether numbers can be looked through, and say more than a sum that is rounded up: not of one kind of sheet. */
   get serve(): boolean {
-    return this.bought.length > 0 && this.bought.length <= MOST_BOUGHT;
+    return this.bought.length > 1 && this.bought.length <= MOST_BOUGHT;
   }
 
   /** Takes in what one sheet of each stock can be worth at most for some values of the kinds. */

@@ -42,29 +42,50 @@ export const layoutKey = (layout: Layout): string => `${layout.stock}:${partKey(
 
 function partKey(part: Part): string {
   if (part.is === "piece") return `${part.kind}${part.width < part.height ? "u" : "l"}`;
-  return `${part.axis}${part.rest}(${part.parts.map(partKey).join(",")})`;
+  return splitKey(part.axis, part.rest, part.parts.map(partKey));
 }
+
+const splitKey = (axis: Axis, rest: number, keys: readonly string[]): string =>
+  `${axis}${rest}(${keys.join(",")})`;
 
 /**
  * The same layout in its plainest form: no split that parts nothing, no split inside another of the
  * same axis, the largest extents first and equal ones together, so that one setting of the fence
  * serves neighbours and the rest gathers at the far edge.
  */
-export function tidied(part: Part): Part {
-  if (part.is === "piece") return part;
-  let rest = part.rest;
-  const parts: Part[] = [];
-  for (const one of part.parts.map(tidied)) {
-    if (one.is === "split" && one.axis === part.axis) {
-      parts.push(...one.parts);
-      rest += one.rest;
-    } else parts.push(one);
+export const tidied = (part: Part): Part => keyed(part).part;
+
+/** A part in its plainest form with its key, which is put together from those of its own parts. */
+interface Keyed {
+  readonly part: Part;
+  readonly key: string;
+}
+
+function keyed(part: Part): Keyed {
+  if (part.is === "piece") return { part, key: partKey(part) };
+  const { axis } = part;
+  let { rest } = part;
+  const inner: Keyed[] = [];
+  for (const one of part.parts.map(keyed)) {
+    if (one.part.is === "split" && one.part.axis === axis) {
+      for (const own of one.part.parts) inner.push({ part: own, key: partKey(own) });
+      rest += one.part.rest;
+    } else inner.push(one);
   }
-  const [only] = parts;
-  if (only !== undefined && parts.length === 1 && rest === 0) return only;
-  const keyed = parts.map((one) => ({ one, key: partKey(one), size: extent(one, part.axis) }));
-  keyed.sort((a, b) => b.size - a.size || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
-  return { ...part, parts: keyed.map(({ one }) => one), rest };
+  const [only] = inner;
+  if (only !== undefined && inner.length === 1 && rest === 0) return only;
+  inner.sort(
+    (a, b) => extent(b.part, axis) - extent(a.part, axis) || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0),
+  );
+  const parts = inner.map((one) => one.part);
+  return {
+    part: { ...part, parts, rest },
+    key: splitKey(
+      axis,
+      rest,
+      inner.map((one) => one.key),
+    ),
+  };
 }
 
 /** Mirrored about its diagonal: width and height, x and y change places. */

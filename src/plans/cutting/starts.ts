@@ -12,6 +12,8 @@ import { fitsAtAll, type WholeJob } from "./whole.ts";
 const REPEATED = 2;
 /** Of so few kinds the fullest patterns are soon known. */
 const FEW_KINDS = 8;
+/** Of more kinds no mixture is quick. */
+const MANY_KINDS = 150;
 /** Milliseconds for a quick mixture, and the part of the time beyond them. */
 const QUICK = 200;
 const QUICK_SHARE = 0.05;
@@ -49,7 +51,7 @@ export class Starts {
     if (first === undefined || second === undefined) throw new RangeError("no way to lay anything");
     const greedy = first();
     yield greedy;
-    const quick = this.many ? this.quick(greedy) : null;
+    const quick = this.many && whole.kinds.length <= MANY_KINDS ? this.quick(greedy) : null;
     if (quick !== null) {
       yield quick;
       if (whole.kinds.length <= FEW_KINDS) yield* this.fullPatterns();
