@@ -1,10 +1,26 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
 /** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs. */
 const LATE = /\/following-/;
+
+/** Code that reads lists and shows of any origin: fetched only with a file. */
+const FOR_FILES = /^(workbook|lists|read-show)-/;
+
+const packed = (path: string): number => gzipSync(readFileSync(path), { level: 9 }).length;
+
+/** What all code of the page weighs packed, each file by itself: that of its places together, and that which only a file brings. */
+export function weighAll(house: House): { readonly places: number; readonly forFiles: number } {
+  const folder = join(house.folder, "assets");
+  const scripts = readdirSync(folder).filter((file) => file.endsWith(".js"));
+  const sum = (forFiles: boolean): number =>
+    scripts
+      .filter((file) => FOR_FILES.test(file) === forFiles)
+      .reduce((all, file) => all + packed(join(folder, file)), 0);
+  return { places: sum(false), forFiles: sum(true) };
+}
 
 /** What a place weighs in bytes of code, as the densest gzip packs them: what stands before one can work there, and what follows. */
 export interface Weight {
@@ -26,7 +42,7 @@ export async function weighPlaces(house: House): Promise<readonly Weight[]> {
   const sum = (late: boolean): number =>
     [...fetched]
       .filter((path) => LATE.test(path) === late)
-      .reduce((all, path) => all + gzipSync(readFileSync(join(house.folder, path)), { level: 9 }).length, 0);
+      .reduce((all, path) => all + packed(join(house.folder, path)), 0);
   const weigh = async (place: Weight["place"], standsWhen: string): Promise<Weight> => {
     // The page before it is left first, so that nothing it still asks for is taken for this one's.
     const address = page.url();
