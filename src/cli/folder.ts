@@ -60,14 +60,18 @@ const asideOf = (target: string): string => join(dirname(target), `.${basename(t
 
 /**
  * Puts a whole packet in a folder: written and flushed beside it, then moved into place. Whatever stops
- * it, the folder holds the old packet or the new one, never half of each.
+ * it, the folder holds the old packet or the new one, never half of each. The result is how many files.
  */
-export function replaceFolder(folder: string, files: readonly PacketFile[]): void {
+export async function replaceFolder(folder: string, files: AsyncIterable<PacketFile>): Promise<number> {
   const target = resolve(folder);
   mkdirSync(dirname(target), { recursive: true });
   const fresh = mkdtempSync(join(dirname(target), `.${basename(target)}.new-`));
+  let count = 0;
   try {
-    for (const { name, bytes } of files) writeFlushed(join(fresh, name), bytes);
+    for await (const { name, bytes } of files) {
+      writeFlushed(join(fresh, name), bytes);
+      count += 1;
+    }
     // A temporary folder is its maker's alone; a packet is as open as any folder made here.
     chmodSync(fresh, 0o777 & ~process.umask());
     flushFolder(fresh);
@@ -77,6 +81,7 @@ export function replaceFolder(folder: string, files: readonly PacketFile[]): voi
     renameSync(fresh, target);
     flushFolder(dirname(target));
     rmSync(aside, { recursive: true, force: true });
+    return count;
   } catch (error) {
     rmSync(fresh, { recursive: true, force: true });
     throw error;

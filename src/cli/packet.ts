@@ -65,8 +65,7 @@ export async function runPacket(
     progress: progress.told,
   });
   if (!made.ok) throw unreadable(made.problems.map(problemJson));
-  progress.told({ doing: "writing" });
-  replaceFolder(options.out, made.value.files);
+  const files = await replaceFolder(options.out, made.value.files);
   progress.done();
 
   const unread = show.unknownColumns.map(({ name }) => name).filter((name) => !isRecordColumn(name));
@@ -83,7 +82,7 @@ export async function runPacket(
   for (const line of [...said, ...stops, ...made.value.leftOut]) {
     process.stderr.write(`${line}\n`);
   }
-  for (const line of summary(made.value, options.out)) process.stdout.write(`${line}\n`);
+  for (const line of summary(made.value, files, options.out)) process.stdout.write(`${line}\n`);
   const { works, problems } = made.value.prepared;
   if (works.length === 0 && problems.length > 0) return 2;
   return stops.length > 0 ? 1 : 0;
@@ -133,7 +132,7 @@ function pictureAt(folder: string, address: string): Uint8Array | undefined {
   }
 }
 
-function summary({ prepared, boards, files }: Packet, folder: string): string[] {
+function summary({ prepared, boards }: Packet, files: number, folder: string): string[] {
   const stopped = prepared.works.filter((work) => work.stopped).length;
   // A work whose light or holding alone could not be read is in the packet all the same.
   const taken = new Set(prepared.works.map(({ row }) => row));
@@ -150,7 +149,7 @@ function summary({ prepared, boards, files }: Packet, folder: string): string[] 
         prepared.stock.priced ? money(plan.bound.cost, currency) : null,
       ),
     ),
-    PACKET.wrote(files.length, folder),
+    PACKET.wrote(files, folder),
   ];
 }
 

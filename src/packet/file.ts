@@ -6,6 +6,15 @@ export interface PacketFile {
   readonly bytes: Uint8Array;
 }
 
+/** The files of a packet by name, all of them together: for a short one. */
+export async function filesByName(
+  files: AsyncIterable<PacketFile>,
+): Promise<ReadonlyMap<string, Uint8Array>> {
+  const all = new Map<string, Uint8Array>();
+  for await (const { name, bytes } of files) all.set(name, bytes);
+  return all;
+}
+
 /** A table as a list has it: a header and rows of texts. */
 export interface TableOut {
   readonly header: readonly string[];

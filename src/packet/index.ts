@@ -1,6 +1,6 @@
 export { benchSheetJob } from "./bench-sheets.ts";
 export { isDay, localDay, noonOf } from "./days.ts";
-export type { PacketFile } from "./file.ts";
+export { filesByName, type PacketFile } from "./file.ts";
 export { type PacketOrder, type PacketProblem, prepare } from "./order.ts";
 export { makePacket, type Packet, packeted } from "./packet.ts";
 export { composeWorks } from "./works.ts";

@@ -1,6 +1,6 @@
 import type { Typeface } from "../drawings/index.ts";
 import { sum, times } from "../lengths/index.ts";
-import { pdfTypeface, type PdfOptions, type PdfPage, streamPdf } from "../drawings/writers/pdf/index.ts";
+import { pdfTypeface, type PdfOptions, type PdfPage, writePdf } from "../drawings/writers/pdf/index.ts";
 import { benchDay } from "./bench-day.ts";
 import { benchOrder, benchOrderJob } from "./bench-order.ts";
 import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
@@ -40,7 +40,8 @@ import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
 export interface Packet {
-  readonly files: readonly PacketFile[];
+  /** Each made when it is asked for, so that a long packet's papers never lie in memory together; to be taken once. */
+  readonly files: AsyncIterable<PacketFile>;
   readonly prepared: Prepared;
   readonly boards: readonly PlannedBoard[];
   /** For each moulding that frames are made of. */
@@ -68,7 +69,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
     order.progress({ doing: "cutting", board: moulding }),
   );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
-  const files = await filesOf(order, prepared.value, boards, blanks, frames, quoted);
+  const files = filesOf(order, prepared.value, boards, blanks, frames, quoted);
   const cut = boards.length > 0;
   return {
     ok: true,
@@ -88,14 +89,14 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   };
 }
 
-async function filesOf(
+async function* filesOf(
   order: PacketOrder,
   prepared: Prepared,
   boards: readonly PlannedBoard[],
   blanks: Blanks,
   frames: readonly PlannedFrames[],
   quoted: Quoted | null,
-): Promise<PacketFile[]> {
+): AsyncGenerator<PacketFile> {
   const { practice, works } = prepared;
   const typeface = pdfTypeface();
   const size = order.paper ?? practice.paper;
@@ -113,65 +114,60 @@ async function filesOf(
     return bytes === null ? [] : [{ name, bytes }];
   };
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
+  yield* await pdf(
+    "bench-sheets.pdf",
+    titles.benchSheets,
+    benchSheetPages(works, blanks, shared, size, typeface, prepared.holds, told),
+  );
+  yield* await pdf(
+    "mounting-sheets.pdf",
+    titles.mountingSheets,
+    mountingPages(prepared, shared, size, typeface),
+  );
+  yield* await pdf("frame-sheets.pdf", titles.frameSheets, frameSheetPages(prepared, shared, size, typeface));
+  if (prepared.reuse.length > 0) yield csvFile("frame-fits.csv", reuseTable(prepared.reuse));
+  yield* await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface));
+  yield csvFile("cut-plan.csv", cutTable(blanks.all));
+  if (frames.length > 0) {
+    yield* await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface));
+    yield csvFile("chop-list.csv", chopTable(frames, shared));
+  }
+  if (boards.length > 0) {
+    const shopping = shoppingJob(works, boards, frames, prepared, shared);
+    yield* await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface));
+    yield csvFile(
+      "shopping-list.csv",
+      tableOf(shoppingRows(boards, shopping.mouldings, practice.ruler, shopping.priced, shopping.tape)),
+    );
+  }
+  yield* await pdf("hanging.pdf", titles.hanging, hangingPages(prepared.walls, shared, size, typeface));
   const day = benchDay(works, blanks);
+  yield* await pdf(
+    "bench-order.pdf",
+    titles.benchOrder,
+    benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
+  );
+  yield csvFile("bench-order.csv", benchOrder(day));
   const labelling = labelsJob(prepared, blanks, shared);
-  const shopping = shoppingJob(works, boards, frames, prepared, shared);
-  return [
-    ...(await pdf(
-      "bench-sheets.pdf",
-      titles.benchSheets,
-      benchSheetPages(works, blanks, shared, size, typeface, prepared.holds, told),
-    )),
-    ...(await pdf(
-      "mounting-sheets.pdf",
-      titles.mountingSheets,
-      mountingPages(prepared, shared, size, typeface),
-    )),
-    ...(await pdf("frame-sheets.pdf", titles.frameSheets, frameSheetPages(prepared, shared, size, typeface))),
-    ...(prepared.reuse.length === 0 ? [] : [csvFile("frame-fits.csv", reuseTable(prepared.reuse))]),
-    ...(await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface))),
-    csvFile("cut-plan.csv", cutTable(blanks.all)),
-    ...(frames.length === 0
-      ? []
-      : [
-          ...(await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface))),
-          csvFile("chop-list.csv", chopTable(frames, shared)),
-        ]),
-    ...(boards.length === 0
-      ? []
-      : [
-          ...(await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface))),
-          csvFile(
-            "shopping-list.csv",
-            tableOf(shoppingRows(boards, shopping.mouldings, practice.ruler, shopping.priced, shopping.tape)),
-          ),
-        ]),
-    ...(await pdf("hanging.pdf", titles.hanging, hangingPages(prepared.walls, shared, size, typeface))),
-    ...(await pdf(
-      "bench-order.pdf",
-      titles.benchOrder,
-      benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
-    )),
-    csvFile("bench-order.csv", benchOrder(day)),
-    ...(await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface))),
-    ...(await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface))),
-    ...(await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface))),
-    ...(await pdf("packing-list.pdf", titles.packingList, packingPages(prepared, shared, size, typeface))),
-    ...(await pdf("loan-list.pdf", titles.loanList, loanPages(prepared, shared, size, typeface))),
-    ...(await pdf("condition-notes.pdf", titles.condition, conditionPages(prepared, shared, size, typeface))),
-    csvFile("check-list.csv", tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language))),
-    ...(quoted === null
-      ? []
-      : [
-          ...(await pdf("quote.pdf", titles.quote, quotePages(quoted, prepared, shared, size, typeface))),
-          csvFile("quote.csv", quoteTable(quoted, prepared)),
-        ]),
-    ...(works.length === 0 ? [] : await recordFiles(prepared, shared)),
-    {
-      name: "packet.json",
-      bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames, quoted)),
-    },
-  ];
+  yield* await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface));
+  yield* await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface));
+  yield* await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface));
+  yield* await pdf("packing-list.pdf", titles.packingList, packingPages(prepared, shared, size, typeface));
+  yield* await pdf("loan-list.pdf", titles.loanList, loanPages(prepared, shared, size, typeface));
+  yield* await pdf("condition-notes.pdf", titles.condition, conditionPages(prepared, shared, size, typeface));
+  yield csvFile(
+    "check-list.csv",
+    tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language)),
+  );
+  if (quoted !== null) {
+    yield* await pdf("quote.pdf", titles.quote, quotePages(quoted, prepared, shared, size, typeface));
+    yield csvFile("quote.csv", quoteTable(quoted, prepared));
+  }
+  if (works.length > 0) yield* await recordFiles(prepared, shared);
+  yield {
+    name: "packet.json",
+    bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames, quoted)),
+  };
 }
 
 const tableOf = ([header = [], ...rows]: readonly (readonly string[])[]): TableOut => ({ header, rows });
@@ -245,7 +241,6 @@ async function pdfBytes(pages: Iterable<PdfPage>, options: PdfOptions): Promise<
       yield page;
     }
   }
-  const chunks: Uint8Array[] = [];
-  await streamPdf(counted(), options, (chunk) => chunks.push(chunk));
-  return written === 0 ? null : Buffer.concat(chunks);
+  const bytes = await writePdf(counted(), options);
+  return written === 0 ? null : bytes;
 }

@@ -79,7 +79,7 @@ export function createApp({ assets, example, clock, papers, report, port = () =>
     const made = await papers.packet({ show, date, picture });
     if (!made.ok) return refuseProblems(context, made.problems);
     // PDFs are compressed already; the date inside is the one asked for, so that equal packets are equal files.
-    const zipped = zipSync(Object.fromEntries(made.value.map(({ name, bytes }) => [name, bytes])), {
+    const zipped = zipSync(Object.fromEntries(made.value), {
       level: 1,
       mtime: `${date}T12:00:00`,
     });

@@ -3,7 +3,15 @@ import { benchSheet } from "../papers/index.ts";
 import { showReadOf } from "../show/index.ts";
 import { integerSolver } from "../solver/index.ts";
 import type { PaperOrder, Papers } from "./papers.ts";
-import { benchSheetJob, makePacket, noonOf, packeted, type PacketOrder, prepare } from "../packet/index.ts";
+import {
+  benchSheetJob,
+  filesByName,
+  makePacket,
+  noonOf,
+  packeted,
+  type PacketOrder,
+  prepare,
+} from "../packet/index.ts";
 
 /** For the plan of one board, while a person waits at a page. */
 const SECONDS = 2;
@@ -46,7 +54,7 @@ export function papersOf(clock: () => number): Papers {
     },
     async packet(asked) {
       const made = await makePacket({ ...orderOf(asked), solver: await integerSolver() });
-      return made.ok ? { ok: true, value: made.value.files } : made;
+      return made.ok ? { ok: true, value: await filesByName(made.value.files) } : made;
     },
   };
 }

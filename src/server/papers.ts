@@ -1,4 +1,3 @@
-import type { PacketFile } from "../packet/index.ts";
 import type { Read, ShowDocument } from "../show/index.ts";
 
 /** What a paper is made from. `date` is the day printed on it, ISO 8601; `picture` gives the bytes behind a picture's address. */
@@ -12,6 +11,6 @@ export interface PaperOrder {
 export interface Papers {
   /** One work's bench sheet as PDF; `work` counts from 0 in the show's order. */
   benchSheet(order: PaperOrder & { readonly work: number }): Promise<Read<Uint8Array>>;
-  /** Every file of the show's packet. */
-  packet(order: PaperOrder): Promise<Read<readonly PacketFile[]>>;
+  /** Every file of the show's packet, by its name. */
+  packet(order: PaperOrder): Promise<Read<ReadonlyMap<string, Uint8Array>>>;
 }

@@ -137,8 +137,6 @@ export const PACKET = {
         return `planning ${progress.board}`;
       case "printing":
         return `bench sheet ${progress.done} of ${progress.of}`;
-      case "writing":
-        return "writing";
     }
   },
   stockUsed: (sheets: string): string => `No stock was given: boards are planned from sheets of ${sheets}.`,
@@ -183,6 +181,6 @@ const count = (number: number, word: string): string => `${number} ${word}${numb
 
 /** What is being done. */
 export type PacketProgress =
-  | { readonly doing: "composing" | "writing" }
+  | { readonly doing: "composing" }
   | { readonly doing: "cutting"; readonly board: string }
   | { readonly doing: "printing"; readonly done: number; readonly of: number };

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { makePacket } from "../../src/packet/index.ts";
+import { filesByName, makePacket } from "../../src/packet/index.ts";
 import { type ComposeDocument, showReadOf } from "../../src/show/index.ts";
 import { printed } from "./works.ts";
 
@@ -44,7 +44,7 @@ const order = (works: typeof designs) => ({
 test("[HO14] a packet tells how every work with a print is held, prints a sheet for it, and names what it cannot read", async () => {
   const made = await makePacket(order(designs));
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  const files = new Map(made.value.files.map(({ name, bytes }) => [name, bytes]));
+  const files = await filesByName(made.value.files);
   const packet = JSON.parse(new TextDecoder().decode(files.get("packet.json"))) as Packeted;
   expect(packet.works.map(({ title, held }) => [title, held === undefined ? "none" : held.way])).toEqual([
     ["Pocketed", "pockets"],
@@ -64,5 +64,5 @@ test("[HO14] a packet tells how every work with a print is held, prints a sheet 
 test("[HO14] without a print there is no mounting sheet", async () => {
   const made = await makePacket(order(designs.slice(4)));
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  expect(made.value.files.map(({ name }) => name)).not.toContain("mounting-sheets.pdf");
+  expect([...(await filesByName(made.value.files)).keys()]).not.toContain("mounting-sheets.pdf");
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { numberBlanks } from "../../src/packet/blanks.ts";
 import { planBoards } from "../../src/packet/boards.ts";
 import { planFrames } from "../../src/packet/frames.ts";
-import { makePacket, type PacketOrder, prepare } from "../../src/packet/index.ts";
+import { filesByName, makePacket, type PacketOrder, prepare } from "../../src/packet/index.ts";
 import { quotePacket } from "../../src/packet/money.ts";
 import { isPriced, moneyJson } from "../../src/packet/quote.ts";
 import { type PracticeDocument, showReadOf, type StockDocument } from "../../src/show/index.ts";
@@ -104,7 +104,7 @@ const rowsOf = (bytes: Uint8Array | undefined): readonly (readonly string[])[] =
 test("[MN2] [MN3] [MN4] [MN7] [MN8] a packet's quote: bought with packs, by measure, without the rack, beside what having it done costs", async () => {
   const made = await makePacket(orderOf(PRACTICE, STOCK));
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  const files = new Map(made.value.files.map(({ name, bytes }) => [name, bytes]));
+  const files = await filesByName(made.value.files);
   const { money } = JSON.parse(new TextDecoder().decode(files.get("packet.json"))) as { money?: Money };
   expect(files.get("quote.pdf")?.length).toBeGreaterThan(5000);
   expect(money).toMatchObject({ currency: "DKK", dates: { stock: "2026-11-20", practice: null } });

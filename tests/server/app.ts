@@ -38,10 +38,12 @@ export function appWith({ problems, fault }: { problems?: readonly Problem[]; fa
     },
     packet: async (order) => {
       orders.push(order);
-      return made([
-        { name: "packet.json", bytes: text(JSON.stringify({ works: order.show.works.length })) },
-        { name: "check-list.csv", bytes: text("title\n") },
-      ]);
+      return made(
+        new Map([
+          ["packet.json", text(JSON.stringify({ works: order.show.works.length }))],
+          ["check-list.csv", text("title\n")],
+        ]),
+      );
     },
   };
   const app = createApp({

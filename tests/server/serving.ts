@@ -6,7 +6,7 @@ const none = async () => ({ ok: true, value: new Uint8Array() }) as const;
 const slow = async () => {
   process.stderr.write("under way\n");
   await new Promise((done) => setTimeout(done, 300));
-  return { ok: true, value: [{ name: "late.txt", bytes: new Uint8Array([1]) }] } as const;
+  return { ok: true, value: new Map([["late.txt", new Uint8Array([1])]]) } as const;
 };
 try {
   await serve({ page: folder, clock: () => new Date(), papers: { benchSheet: none, packet: slow } });

@@ -60,7 +60,17 @@ export async function writePdf(
   pages: Iterable<PdfPage> | AsyncIterable<PdfPage>,
   options: PdfOptions,
 ): Promise<Uint8Array> {
-  const chunks: Uint8Array[] = [];
-  await streamPdf(pages, options, (chunk) => chunks.push(chunk));
-  return Buffer.concat(chunks);
+  let bytes = new Uint8Array(1 << 16);
+  let length = 0;
+  // Copied: each chunk alone would keep alive the block of memory that it was cut from.
+  await streamPdf(pages, options, (chunk) => {
+    if (length + chunk.length > bytes.length) {
+      const larger = new Uint8Array(2 * (length + chunk.length));
+      larger.set(bytes.subarray(0, length));
+      bytes = larger;
+    }
+    bytes.set(chunk, length);
+    length += chunk.length;
+  });
+  return bytes.subarray(0, length);
 }
