@@ -69,7 +69,8 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
     order.progress({ doing: "cutting", board: moulding }),
   );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
-  const files = filesOf(order, prepared.value, boards, blanks, frames, quoted);
+  // The solver has done its work: its memory is not kept for the papers.
+  const files = filesOf({ ...order, solver: null }, prepared.value, boards, blanks, frames, quoted);
   const cut = boards.length > 0;
   return {
     ok: true,
