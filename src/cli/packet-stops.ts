@@ -9,8 +9,11 @@ import { sayHoldCheck } from "../words/held.ts";
 import { sayCheck, type Speech } from "../words/index.ts";
 import { PACKET } from "../words/packet.ts";
 
+/** A packet but for its files. */
+type Made = Omit<Packet, "files">;
+
 /** All that stops some work of a packet, a line each: in its mats, in its holding, in its frame, in the plans of its boards, frames and walls; then what could not be read. */
-export const packetStops = (packet: Packet): string[] => [
+export const packetStops = (packet: Made): string[] => [
   ...composedLines(packet),
   ...heldLines(packet),
   ...framedLines(packet),
@@ -22,7 +25,7 @@ export const packetStops = (packet: Packet): string[] => [
   ),
 ];
 
-const composedLines = (packet: Packet): string[] =>
+const composedLines = (packet: Made): string[] =>
   packet.prepared.works.flatMap(({ row, work, composition }) =>
     composition.checks
       .filter(({ level }) => level === "stop")
@@ -30,7 +33,7 @@ const composedLines = (packet: Packet): string[] =>
   );
 
 /** Works that can be cut, and that nothing may hold. */
-const heldLines = (packet: Packet): string[] =>
+const heldLines = (packet: Made): string[] =>
   packet.prepared.works.flatMap(({ row, work, composition }, index) =>
     holdStops(packet.prepared.holds[index] ?? null).map((check) =>
       PACKET.stopped(row, work.title, sayHoldCheck(check, speechOf(packet, composition))),
@@ -38,7 +41,7 @@ const heldLines = (packet: Packet): string[] =>
   );
 
 /** Works that do not go into their frame. */
-const framedLines = (packet: Packet): string[] =>
+const framedLines = (packet: Made): string[] =>
   packet.prepared.works.flatMap(({ row, work, composition }, index) =>
     frameStops(packet.prepared.framed[index] ?? null).map((check) =>
       PACKET.stopped(row, work.title, sayFrameCheck(check, speechOf(packet, composition))),
@@ -46,7 +49,7 @@ const framedLines = (packet: Packet): string[] =>
   );
 
 /** Pieces that no sheet gives, by the row of the work that wants them. */
-const boardLines = ({ prepared, boards }: Packet): string[] =>
+const boardLines = ({ prepared, boards }: Made): string[] =>
   boards.flatMap(({ board, job, plan, uses, ruler }) =>
     plan.checks.flatMap((check) => {
       if (check.level !== "stop" || !("piece" in check)) return [];
@@ -56,7 +59,7 @@ const boardLines = ({ prepared, boards }: Packet): string[] =>
   );
 
 /** The same for rails. */
-const railLines = ({ prepared, frames }: Packet): string[] =>
+const railLines = ({ prepared, frames }: Made): string[] =>
   frames.flatMap(({ job, plan, moulding, works }) =>
     plan.checks.map((check) => {
       const work = works[job.rails[check.rail]?.frame?.kind ?? -1];
@@ -66,7 +69,7 @@ const railLines = ({ prepared, frames }: Packet): string[] =>
   );
 
 /** Works that do not hang as asked, by their rows, and what stops a whole wall. */
-const wallLines = ({ prepared }: Packet): string[] =>
+const wallLines = ({ prepared }: Made): string[] =>
   prepared.walls.walls.flatMap(({ name, hung: { request, plan, works: hung }, works }) => {
     const speech = { ruler: request.ruler, job: request.job };
     const row = (index: number): number | null => prepared.works[works[index] ?? -1]?.row ?? null;
@@ -96,7 +99,7 @@ const wallLines = ({ prepared }: Packet): string[] =>
     ];
   });
 
-const speechOf = ({ prepared }: Packet, { design }: Composition): Speech => ({
+const speechOf = ({ prepared }: Made, { design }: Composition): Speech => ({
   ruler: design.ruler,
   language: prepared.practice.language,
 });

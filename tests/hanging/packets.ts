@@ -1,6 +1,12 @@
 import { packetStops } from "../../src/cli/packet-stops.ts";
 import { leftOffWalls, wallsJson } from "../../src/packet/hang.ts";
-import { makePacket, type PacketOrder, type PacketProblem, prepare } from "../../src/packet/index.ts";
+import {
+  filesByName,
+  makePacket,
+  type PacketOrder,
+  type PacketProblem,
+  prepare,
+} from "../../src/packet/index.ts";
 import { type ShowDocument, showDocument, showReadOf, validate } from "../../src/show/index.ts";
 
 export type WallShow = Pick<ShowDocument, "practice" | "walls" | "works">;
@@ -52,7 +58,7 @@ export function wallsOf(show: WallShow): {
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const { walls, works, problems } = read.value;
   const json = wallsJson(walls, works) as WallsOut;
-  const packet = { files: [], prepared: read.value, boards: [], frames: [], quoted: null, leftOut: [] };
+  const packet = { prepared: read.value, boards: [], frames: [], quoted: null, leftOut: [] };
   return { hang: json.hang ?? {}, leftOut: leftOffWalls(walls), problems, stops: packetStops(packet) };
 }
 
@@ -64,11 +70,10 @@ export async function packetOf(show: WallShow): Promise<{
 }> {
   const made = await makePacket(orderOf(show));
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  const { files, leftOut } = made.value;
-  const json = files.find(({ name }) => name === "packet.json");
+  const files = await filesByName(made.value.files);
   return {
-    files: files.map(({ name }) => name),
-    json: JSON.parse(new TextDecoder().decode(json?.bytes)) as WallsOut,
-    leftOut,
+    files: [...files.keys()],
+    json: JSON.parse(new TextDecoder().decode(files.get("packet.json"))) as WallsOut,
+    leftOut: made.value.leftOut,
   };
 }
