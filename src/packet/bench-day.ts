@@ -62,8 +62,8 @@ export function benchDay(works: readonly ComposedWork[], blanks: Blanks): BenchD
 function setOneByOne(works: readonly ComposedWork[]): number {
   let moves = 0;
   let standsAt: Length | null = null;
-  for (const { composition, stopped } of works) {
-    if (stopped) continue;
+  for (const { composition, stopped, ready } of works) {
+    if (stopped || ready) continue;
     for (const { scale } of composition.stops) {
       if (scale !== standsAt) moves += 1;
       standsAt = scale;

@@ -72,6 +72,8 @@ export function* benchSheetPages(
   told: (done: number) => void,
 ): Generator<Page> {
   for (const [index, work] of works.entries()) {
+    // A mat that is there already has nothing to be set or cut.
+    if (work.ready && !work.stopped) continue;
     yield* benchSheet(
       benchSheetJob(work, blanks.ofWork[index] ?? null, shared, holds[index] ?? null),
       size,

@@ -84,10 +84,10 @@ function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyM
     wanted.set(board, entry);
   };
   const going = works.flatMap((one, work) => (one.stopped ? [] : [{ ...one, index: work }]));
-  for (const { index, work, composition, quantity } of going) {
+  for (const { index, work, composition, quantity, ready } of going) {
     const { outer, design } = composition;
     const base = { name: work.title, ...outer, count: quantity, turns: true };
-    for (const [mat, rule] of design.mats.entries()) {
+    for (const [mat, rule] of ready ? [] : design.mats.entries()) {
       const opening = composition.mats[mat]?.back;
       const window = opening === undefined ? null : squared(opening, practice.squaringTrim);
       want(rule.board, { ...base, window }, { work: index, mat, layer: "mat" });

@@ -39,8 +39,8 @@ export function quotePacket(
   const quoted = going.flatMap((index): QuotedWork[] => {
     const work = works[index];
     if (work === undefined) return [];
-    const { quantity, composition } = work;
-    const mats = composition.mats.length * quantity;
+    const { quantity, composition, ready } = work;
+    const mats = ready ? 0 : composition.mats.length * quantity;
     const glazed = panes.some(({ uses }) => uses.some((use) => use.work === index)) ? quantity : 0;
     const framed = frames.some((one) => one.works.includes(work)) ? quantity : 0;
     return [

@@ -25,6 +25,8 @@ export interface ComposedWork extends RowWork, Framed {
   readonly frameStops: readonly FrameCheck[];
   /** It cannot be made as asked: it is listed, but gets no board. */
   readonly stopped: boolean;
+  /** Its mat is there already: it is not cut again. */
+  readonly ready: boolean;
   readonly quantity: number;
 }
 
@@ -67,6 +69,7 @@ export function composeWorks(
       composition,
       frameStops: stops,
       stopped: isStopped(composition) || stops.length > 0,
+      ready: frame !== null && frame.around && frame.mat !== null,
       quantity,
     });
   }

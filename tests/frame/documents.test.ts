@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { benchDay } from "../../src/packet/bench-day.ts";
+import { numberBlanks } from "../../src/packet/blanks.ts";
 import { planBoards } from "../../src/packet/boards.ts";
 import { chopTable, planFrames } from "../../src/packet/frames.ts";
 import { type PacketOrder, prepare } from "../../src/packet/index.ts";
@@ -152,6 +154,7 @@ interface Packeted {
   readonly works: readonly {
     readonly title: string;
     readonly outer: { readonly width: { readonly mm: number } };
+    readonly mats: readonly { readonly borders: { readonly head: { readonly text: string } } }[];
     readonly framed?: {
       readonly kind: string;
       readonly exists: boolean;
@@ -279,6 +282,27 @@ describe("a packet with frames", () => {
     expect(packet.works.map(({ title }) => title)).toEqual(["Own"]);
     expect(packet.works[0]?.framed?.outer.width.text).toBe("12 5/8 in");
     expect(packet.problems).toEqual([expect.objectContaining({ row: 3, column: "frame" })]);
+  });
+
+  test("[FR14] a mat that is there is not cut again; what stands behind and before it is", () => {
+    const mat = { width: 11, height: 14, window: { width: "6 3/4", height: "9 1/4" }, head: 2 };
+    const frames = [{ name: "ready, cream", mat }];
+    const { boards, prepared, packet } = packetOf(
+      [work("Ready", "ready, cream", { outer: undefined }), work("Cut", "ready, cream")],
+      { frames },
+    );
+    expect(packet.works[0]?.mats[0]?.borders.head.text).toBe("2 in");
+    const layers = boards.flatMap(({ uses }) => uses);
+    expect(
+      layers
+        .filter((use) => use.work === 0)
+        .map(({ layer }) => layer)
+        .toSorted(),
+    ).toEqual(["backing", "glazing", "mount"]);
+    // A size of its own makes it a mat of its own.
+    expect(layers.filter((use) => use.work === 1).map(({ layer }) => layer)).toContain("mat");
+    const blanks = numberBlanks(prepared.works, boards, 1);
+    expect(benchDay(prepared.works, blanks).mats.map(({ blank }) => blank.use.work)).toEqual([1]);
   });
 
   test("[FR9] a work without a size of its own takes what the frame takes; [FR14] one whose package does not go in gets no board", () => {
