@@ -13,11 +13,14 @@ export interface CuttingSpeech {
 /** How a sentence sets its lengths. */
 export type Setting = (value: Length) => Phrase;
 
-/** Exact, with its unit; a whole number of ticks as it is. */
+/** Exact, in the unit in which it is exact; a whole number of ticks as it is. */
 export const exactly =
   (unit: CutUnit): Setting =>
-  (value) =>
-    unit === "tick" ? String(value) : [figureRuns(exactFigure(value, unit)), `${NBSP}${unit}`];
+  (value) => {
+    if (unit === "tick") return String(value);
+    const figure = exactFigure(value, unit);
+    return [figureRuns(figure), `${NBSP}${figure.unit}`];
+  };
 
 const size = ({ width, height }: { width: Length; height: Length }, set: Setting): Phrase => [
   set(width),

@@ -10,6 +10,7 @@ import {
   type Profile,
   USUAL_HOLD,
 } from "../../src/assembly/index.ts";
+import type { Mark } from "../../src/drawings/index.ts";
 import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { inch, mm, ZERO } from "../../src/lengths/index.ts";
 import {
@@ -24,7 +25,15 @@ import type { ComposeDocument } from "../../src/show/index.ts";
 import { plainText, flat } from "../../src/words/index.ts";
 import { FRAME_SHEET, frameCaution } from "../../src/words/frame-sheet.ts";
 import { LONG_TITLE } from "../hold/jobs.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import {
+  flatMarks,
+  outside,
+  struckThrough,
+  textsOf,
+  touching,
+  type WordInk,
+  wordInks,
+} from "../papers/ink.ts";
 import { composedOf, frameOf, LETTER, OAK, RANDOM } from "./frames.ts";
 
 const typeface = pdfTypeface();
@@ -101,6 +110,10 @@ const jobs: readonly (readonly [string, FrameSheetJob])[] = [
     "glass over its rabbet, three mats, shimmed",
     jobOf({ ...LETTER, mats }, frameOf({ glazing: GLASS, seat: "shimmed" }, { depth: inch(3, 8) })),
   ],
+  [
+    "a float over a shallow rabbet",
+    jobOf(float, frameOf({}, { overall: inch(1), rabbet: inch(5, 16), depth: inch(3, 8) })),
+  ],
   ["a float with spacers", jobOf(float, metric({ spacer: mm(6) }))],
   [
     "a sink in a wide moulding of no known depth",
@@ -149,6 +162,19 @@ const pagesOf = (name: string): readonly Page[] => {
 
 const said = (pages: readonly Page[]): string => pages.flatMap((page) => textsOf(page)).join(" ");
 
+/** Whether a clear field is laid over a word after it was set. */
+const isCovered = (marks: readonly Mark[], ink: WordInk): boolean =>
+  marks.slice(ink.mark + 1).some((mark) => {
+    if (mark.kind !== "area" || mark.fill !== "paper") return false;
+    const [xs, ys] = [mark.points.map(({ x }) => x), mark.points.map(({ y }) => y)];
+    return (
+      Math.min(...xs) < ink.right &&
+      Math.max(...xs) > ink.left &&
+      Math.min(...ys) < ink.foot &&
+      Math.max(...ys) > ink.top
+    );
+  });
+
 function expectClean(pages: readonly Page[], size: PaperSize): void {
   for (const page of pages) {
     const marks = flatMarks(page.marks);
@@ -156,6 +182,7 @@ function expectClean(pages: readonly Page[], size: PaperSize): void {
     expect(touching(inks)).toEqual([]);
     expect(struckThrough(marks, inks)).toEqual([]);
     expect(outside(page, size, typeface)).toEqual([]);
+    expect(inks.filter((ink) => isCovered(marks, ink)).map(({ word }) => word)).toEqual([]);
   }
 }
 

@@ -101,6 +101,11 @@ test("[CT6] [CT17] a layout in a window says which placement it is cut from", ()
   });
 });
 
+test("[CT19] a length that no inch states exactly is said in millimetres, never as so many inches", () => {
+  const made = JSON.stringify(cut({ unit: "in", sheets: [], pieces: [{ name: "Ebb", w: "500 mm", h: 20 }] }));
+  expect(made).toContain("Ebb (500 mm × 20 in)");
+});
+
 test("[CT19] what cannot be made is named, with a way out", () => {
   const result = cutResult({ sheets: [{ w: 10, h: 10 }], pieces: [{ name: "Ebb", w: 11, h: 2 }] }, clock);
   expect(result.stopped).toBe(true);

@@ -24,7 +24,7 @@ const RING = mm(2.3);
 const RING_STEP = mm(5.4);
 /** Title above, dimensions above and below the drawing. */
 const ABOVE = mm(26);
-const BELOW = mm(12);
+const BELOW = mm(14);
 /** Depths stand beside the frame: the stack's with its figure at its right, the rabbet's with its own under it. */
 const BESIDE = mm(31);
 const STACK = mm(4);
@@ -84,10 +84,7 @@ export function sectionBlock(desk: FrameDesk, width: Length, high: Length): Bloc
           ...deep(section.width, at.face, at.rabbet, add(section.width, RABBET)),
           ...named(
             desk,
-            {
-              x: add(section.width, RABBET),
-              y: add(at.rabbet, mm(subtract(at.rabbet, at.face) < mm(8) ? 10 : 6)),
-            },
+            { x: add(section.width, RABBET), y: underBoth(at.rabbet, at.face, at.stack) },
             rabbetWord(desk.speech),
             withUnit(plan.frame.profile.depth, fine, "down"),
             "middle",
@@ -155,6 +152,12 @@ const deep = (outline: Length, from: Length, to: Length, level: Length): readonl
   extensionLine("y", to, outline, level),
   ...dimensionLine("y", from, to, level),
 ];
+
+/** Where the rabbet's figure stands: under its dimension, clear of an arrow outside it and of the stack's figure. */
+function underBoth(rabbet: Length, face: Length, stack: Length): Length {
+  const under = add(rabbet, mm(subtract(rabbet, face) < mm(8) ? 10 : 6));
+  return larger(under, add(part(add(face, stack), 0.5), mm(12)));
+}
 
 /** A depth's name over its figure, on a clear field: what stands farther off is dimensioned past it. */
 function named(
