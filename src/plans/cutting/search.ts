@@ -136,6 +136,7 @@ class Search implements Searched {
     this.count(mixture, pricing);
     if (isSmall(whole)) return;
     if (many && !this.done()) this.take(this.dive(mixture, true), mixture);
+    if (this.done()) return;
     mixture.want(whole);
     this.reopen(mixture);
     if (piecesOf(whole) <= MANY_PIECES) this.lay();
