@@ -1,5 +1,6 @@
 import { at } from "../at.ts";
 import type { Chance } from "../chance.ts";
+import { decreasing } from "./first.ts";
 import { compareRough, loadOf, type RoughChopping, roughOf, takeOff } from "./patterns.ts";
 import type { Pricing } from "./pricing.ts";
 import type { Pattern, WholeChopping } from "./whole.ts";
@@ -16,12 +17,16 @@ export interface ChoppingWork {
 /** Longer rails are worth a little more than their length: they are the harder to place. */
 const STEEPNESS = 1.02;
 
+/** So many lengths are filled between two looks at the time. */
+const FILLS = 8;
+
 /**
  * One length after the other, each filled with what is worth most of what is left, again and again
  * with the values put right: kinds that came to lie on lengths with much waste are worth more in the
  * next turn (sequential value correction, after Mukhacheva and others 2000, Belov and Scheithauer
  * 2007). The first turn, by length alone, fills each length as far as it can be filled (minimum bin
- * slack, Gupta and Ho 1999). `fixed` is what the rest of the plan weighs already.
+ * slack, Gupta and Ho 1999). `fixed` is what the rest of the plan weighs already. Where the time is up
+ * before the end of the first turn it is laid by falling length.
  */
 export function sequential(
   whole: WholeChopping,
@@ -34,24 +39,27 @@ export function sequential(
   let best: RoughChopping | null = null;
   for (let turn = 0; turn < turns; turn++) {
     const bars = turnOf(whole, lengths, values, work);
+    if (bars === null) break;
     const found = roughOf(whole, bars);
     if (best === null || compareRough(found, best) < 0) best = found;
     if (work.timeIsUp() || (best.missing === 0 && work.enough(fixed + best.price))) break;
   }
-  return best ?? roughOf(whole, []);
+  return best ?? decreasing(whole, "best");
 }
 
+/** One turn; null when the time is up before its end. */
 function turnOf(
   whole: WholeChopping,
   lengths: Float64Array,
   values: Float64Array,
-  { pricing, chance }: ChoppingWork,
-): Pattern[] {
+  { pricing, chance, timeIsUp }: ChoppingWork,
+): Pattern[] | null {
   const left = Int32Array.from(whole.kinds, ({ count }) => count);
   const stocks = whole.stocks.map((stock) => ({ ...stock }));
   const cheapest = Math.min(...stocks.map(({ price, capacity }) => price / Math.max(1, capacity)));
   const bars: Pattern[] = [];
-  for (;;) {
+  for (let fill = 1; ; fill++) {
+    if (fill % FILLS === 0 && timeIsUp()) return null;
     const { worth, patterns } = pricing.best(stocks, values, left);
     let best = -1;
     let most = 0;
