@@ -3,6 +3,7 @@ import type { PracticeDocument, ShowDocument, StockDocument, WorkDocument } from
 import { chanceFrom } from "./chance.ts";
 import { strayingEdge } from "./edges.ts";
 import type { Spot } from "./svg.ts";
+import { HANGING, wallsOf } from "./walls.ts";
 import type { ExampleWork } from "./work.ts";
 import { amberleyPike } from "./works/amberley-pike.ts";
 import { marrable } from "./works/marrable.ts";
@@ -106,6 +107,7 @@ export const PRACTICE: PracticeDocument = {
       { what: "frame glazed and closed by a framer", cost: "115.00", per: "frame" },
     ],
   },
+  hanging: HANGING,
   paper: "letter",
   language: "en-US",
 };
@@ -196,6 +198,7 @@ function documentOf(work: ExampleWork): WorkDocument {
   return {
     id: work.id,
     ...work.work,
+    ...(work.id === "slack-right" ? { with: "Slack, left sheet" } : {}),
     record: { inventoryNumber: `SW ${WORKS.indexOf(work) + 1}`, ...work.work.record },
     picture: `pictures/${work.id}.jpg`,
     design: {
@@ -226,5 +229,6 @@ export const SHOW: ShowDocument = {
   date: "2026-12-14",
   practice: PRACTICE,
   stock: STOCK,
+  walls: wallsOf(WORKS.map(({ work }) => work.title)),
   works: WORKS.map(documentOf),
 };

@@ -15,6 +15,7 @@ import {
   showDocument,
   stockDocument,
   validate,
+  worksOfWalls,
 } from "../../src/show/index.ts";
 
 const folder = fileURLToPath(new URL("../../examples/slack-water/", import.meta.url));
@@ -94,6 +95,20 @@ describe("the documents", () => {
     const [left, right] = [composed("Slack, left sheet"), composed("Slack, right sheet")];
     expect(left.mats[0]?.back).toEqual(right.mats[0]?.back);
     expect(left.mats[0]?.borders).toEqual(right.mats[0]?.borders);
+  });
+});
+
+describe("the walls", () => {
+  const shared = worksOfWalls(
+    SHOW.walls ?? [],
+    SHOW.works.map(({ title, wall }) => ({ title, wall, free: title !== "Two Sheds, Rain" })),
+  );
+
+  test("[EX10] take every work that can be made, the pair beside each other", () => {
+    expect(SHOW.walls).toHaveLength(2);
+    expect([shared.problems, shared.unhung]).toEqual([[], []]);
+    expect(shared.ofWall.map((works) => works.length)).toEqual([12, 11]);
+    expect(SHOW.works.find(({ title }) => title === "Slack, right sheet")?.with).toBe("Slack, left sheet");
   });
 });
 

@@ -9,10 +9,13 @@ import {
   wireLoads,
   wireOf,
 } from "../../src/assembly/index.ts";
+import { leastWithin } from "./optimiser.ts";
 import { pull, restingDepth } from "./string.ts";
 
 /** How many strings are searched; `MARGENT_STRINGS=5000` for more. */
 const STRINGS = Number(process.env["MARGENT_STRINGS"] ?? 120);
+
+const GENERAL = 3000;
 
 /** Rings and hooks on a wire with some room to hang: from nearly flat to steep. */
 const strings = fc
@@ -67,6 +70,32 @@ describe("a wire against the least energy of a string", () => {
       ),
       { numRuns: STRINGS / 6 },
     );
+  });
+
+  it("[HG1] [HG4] thousands of strings over one peg and over two: place and tension of the least energy, by a general optimiser", () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(strings, ({ wire, apart, hooksApart, hooks }) => {
+        seen += 1;
+        const triangle = triangleOfLength(wire, apart, hooksApart);
+        if (triangle === null) throw new Error("the string is long enough");
+        // In parts of the string, so that one step suits all; begun off the middle, the string slack.
+        const [b, c] = [apart / wire, hooksApart / wire];
+        const leg = (x: number, y: number, side: 1 | -1): number => Math.hypot(x + (side * (b - c)) / 2, y);
+        const { at, worth } = leastWithin(
+          ([, y = 0]) => -y,
+          ([x = 0, y = 0]) => leg(x, y, -1) + c + leg(x, y, 1) - 1,
+          [0.03, 0.05],
+          1e-6,
+        );
+        const [x = 0, y = 0] = at;
+        expect(Math.abs(x)).toBeLessThan(1e-3);
+        close(triangle.rise, y * wire, 1e-4);
+        close(wireLoads(1, triangle, hooks).ring, worth, 1e-3);
+      }),
+      { numRuns: GENERAL },
+    );
+    expect(seen).toBeGreaterThanOrEqual(GENERAL);
   });
 
   it("[HG1] the rise gives the length back, and the length the rise", () => {

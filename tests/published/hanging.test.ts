@@ -1,15 +1,33 @@
 import { describe, expect, it } from "vitest";
+import { hangFor, type HungWall } from "../../src/show/index.ts";
 import {
   angleOf,
+  chooseHardware,
   type FramedWork,
   type Hanging,
   hangWork,
+  KILOGRAMS_PER_POUND,
+  sharedLoads,
   tensionAt,
   triangleOfLength,
   triangleOfRise,
   wireLoads,
 } from "../../src/assembly/index.ts";
 import { half, inch, mm, subtract, toInches, toMillimetres, ZERO } from "../../src/lengths/index.ts";
+
+/** A wall that says nothing of itself but its size. */
+function usualRequest(unit: "in" | "mm", eyeLine?: string): HungWall["request"] {
+  const hung = hangFor({
+    unit,
+    wall: { width: "100 in", height: "100 in" },
+    works: [],
+    ...(eyeLine === undefined ? {} : { eyeLine }),
+  });
+  if (!hung.ok) throw new Error(JSON.stringify(hung.problems));
+  return hung.value.request;
+}
+const usualWall = (unit: "in" | "mm", eyeLine?: string): HungWall["request"]["job"] =>
+  usualRequest(unit, eyeLine).job;
 
 const HABITS = { hookDrop: ZERO, publicWay: false, floor: ZERO, wall: null, shakes: false, seats: [] };
 
@@ -95,6 +113,61 @@ describe("the height of a hook", () => {
   });
 });
 
+describe("the middle that works hang on", () => {
+  it("[HG10] 57 in is the usual one, within every printed range (gallery guide 56 to 58 in; several 57; others 57 to 60)", () => {
+    const { eyeLine } = usualWall("in");
+    expect(toInches(eyeLine)).toBe(57);
+    for (const [least, most] of [
+      [56, 58],
+      [57, 57],
+      [57, 60],
+    ] as const)
+      expect(toInches(eyeLine) >= least && toInches(eyeLine) <= most).toBe(true);
+  });
+
+  it("[HG10] 145 cm beside millimetres (a gallery worker: 145 to 150 cm)", () => {
+    expect(toMillimetres(usualWall("mm").eyeLine)).toBe(1450);
+  });
+
+  it("[HG10] older guidance that differs is entered, not assumed: 5 1/2 ft (NAVEDTRA 14065, p. 4-4)", () => {
+    expect(toInches(usualWall("in", "5' 6\"").eyeLine)).toBe(66);
+  });
+});
+
+describe("how strong a fitting must be", () => {
+  it("[HG27] braided wire of four times the frame's weight is where the usual factor comes from (C. A. Paschke, 2013)", () => {
+    expect(usualRequest("in").safety).toBe(4);
+  });
+
+  it("[HG27] three times the weight, as the same article has it for coated stainless wire, can be asked for: 10 lb want 30 lb", () => {
+    const straight = sharedLoads(10 * KILOGRAMS_PER_POUND * 9.80665, 1);
+    const wire = { name: "stainless", use: "hook", rated: 30 * KILOGRAMS_PER_POUND + 1e-9 } as const;
+    expect(chooseHardware(straight, 3, [wire]).chosen.hook).toEqual(wire);
+    expect(chooseHardware(straight, 3.01, [wire]).chosen.hook).toBeNull();
+  });
+});
+
+describe("weights at which the fixing changes (Earthquake Country Alliance, securing your space)", () => {
+  const codes = (pounds: number): readonly string[] =>
+    hangWork(
+      {
+        ...framed(20, { kind: "rings", below: inch(3), apart: inch(16) }),
+        mass: pounds * KILOGRAMS_PER_POUND,
+      },
+      { x: ZERO, y: inch(50) },
+      { ...HABITS, wall: "plasterboard" },
+    ).checks.map(({ code }) => code);
+
+  it.each([
+    [19.9, []],
+    [20, ["into-frame"]],
+    [49.9, ["into-frame"]],
+    [50, ["heavy"]],
+  ])("[HG7] [HG25] %d lb: %j", (pounds, wanted) => {
+    expect(codes(pounds)).toEqual(wanted);
+  });
+});
+
 describe("what may stand out into a public way (2010 ADA Standards, 307.2)", () => {
   const projects = (lowerEdge: number, depth: number): boolean =>
     hangWork(
@@ -110,7 +183,25 @@ describe("what may stand out into a public way (2010 ADA Standards, 307.2)", () 
     [50, 4.01, true],
     [80, 5, true],
     [80.01, 5, false],
+    [40, 4, false],
+    [40, 4.1, true],
+    [27, 60, false],
+    [27.1, 4.1, true],
+    [80.1, 60, false],
   ])("[HG8] lower edge at %d in, %d in deep: warned about %s", (edge, depth, warned) => {
     expect(projects(edge, depth)).toBe(warned);
+  });
+
+  it("[HG8] in the earlier text's millimetres, 685 and 2030 and 100 (ADAAG 4.4.1), no edge that it lets through is warned about", () => {
+    const warned = (edge: number, depth: number): boolean =>
+      hangWork(
+        { ...framed(20, { kind: "rings", below: inch(3), apart: inch(16) }), depth: mm(depth) },
+        { x: ZERO, y: mm(edge) },
+        { ...HABITS, publicWay: true },
+      ).checks.some(({ code }) => code === "projects");
+    expect(warned(685, 500)).toBe(false);
+    expect(warned(1000, 100)).toBe(false);
+    expect(warned(1000, 102)).toBe(true);
+    expect(warned(2033, 500)).toBe(false);
   });
 });

@@ -133,11 +133,14 @@ function ends({ desk, x, y }: Drawn): readonly Mark[] {
   const [left, right] = [x(ZERO), x(wall.width)];
   const [begins, ending] = [x(first), x(subtract(wall.width, last))];
   if (first < 0 || last < 0) return [];
-  return [
-    ...endDimension(desk, left, begins, level, first),
-    ...endDimension(desk, ending, right, level, last),
-    ...[begins, ending].map((along) => extensionLine("x", along, add(level, mm(6)), level)),
-  ];
+  return [[left, begins, first, begins] as const, [ending, right, last, ending] as const].flatMap(
+    ([from, to, length, along]) => {
+      const dimension = endDimension(desk, from, to, level, length);
+      return dimension.length === 0
+        ? []
+        : [...dimension, extensionLine("x", along, add(level, mm(6)), level)];
+    },
+  );
 }
 
 /** Its figure stands in a clear field on the line; left out where the group is too near the corner for it. */

@@ -68,9 +68,11 @@ function nailPicture(desk: HangingDesk, width: Length): Block {
     to: { x: add(edge, mm(4)), y },
     line: "thin",
   });
+  // Of a small drop the arrows stand outside, and reach below it.
+  const under = drop < mm(10) ? mm(9) : mm(5.6);
   const words = [
     textAt(mm(0), mm(3.4), HANGING_SHEET.nailHole, TYPE.caption),
-    textAt(mm(0), add(low, mm(5.6)), HANGING_SHEET.bears, TYPE.caption),
+    textAt(mm(0), add(low, under), HANGING_SHEET.bears, TYPE.caption),
   ];
   const hookShape: readonly Mark[] = [
     { kind: "circle", centre: { x: left, y: top }, radius: mm(0.9), fill: "ink", line: null },
@@ -90,7 +92,7 @@ function nailPicture(desk: HangingDesk, width: Length): Block {
     ...TYPE.words,
     size: TYPE.step.figures.whole,
   });
-  const picture = block(width, add(low, mm(7)), [
+  const picture = block(width, add(low, add(under, mm(1.4))), [
     ...hookShape,
     level(top),
     level(low),

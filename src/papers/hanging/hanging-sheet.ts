@@ -17,7 +17,7 @@ import { withUnit } from "../../words/index.ts";
 import { unitWords, voidWords } from "../../words/papers.ts";
 import { type Block, gap, rule, stack } from "../block.ts";
 import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
-import { type Page, paperOf, type PaperSize } from "../paper.ts";
+import { type Page, paperOf, type PaperSize, part } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Flowing, flow } from "../table.ts";
 import { caution } from "../tags.ts";
@@ -82,31 +82,37 @@ function bodiesOf(desk: HangingDesk, title: string): readonly Body[] {
 /** How high a part of the wall is drawn over its hooks: rows are long, groups high. */
 const PART = { row: mm(64), group: mm(108) };
 
-/** Works in their order, as many as have their hooks on one page, each time with their part of the wall. */
+/** Works in their order, each time as many as have their hooks on one page and about as many on each, with their part of the wall. */
 function partsOf(desk: HangingDesk, width: Length, room: Length): readonly (readonly Flowing[])[] {
-  const pages: { works: number[]; rows: readonly Flowing[] }[] = [];
   const high = inOneRow(desk) ? PART.row : PART.group;
   const free = subtract(room, high);
-  for (const work of desk.job.plan.order) {
-    const page = pages.at(-1);
-    const rowsOf = (works: readonly number[]): readonly Flowing[] =>
-      hookRows(
-        desk,
-        desk.hooks.filter((hook) => works.includes(hook.work)),
-        width,
-      );
-    const together = page === undefined ? null : [...page.works, work];
-    const rows = together === null ? [] : rowsOf(together);
-    if (page !== undefined && together !== null && sum(rows.map(({ block }) => block.height)) <= free) {
-      page.works = together;
-      page.rows = rows;
-    } else pages.push({ works: [work], rows: rowsOf([work]) });
-  }
-  return pages.map(({ works, rows }) => {
+  const rowsOf = (works: readonly number[]): readonly Flowing[] =>
+    hookRows(
+      desk,
+      desk.hooks.filter((hook) => works.includes(hook.work)),
+      width,
+    );
+  const heightOf = (works: readonly number[]): Length => sum(rowsOf(works).map(({ block }) => block.height));
+  const shared = (most: Length): readonly (readonly number[])[] => {
+    const parts: number[][] = [];
+    for (const work of desk.job.plan.order) {
+      const last = parts.at(-1);
+      if (last !== undefined && heightOf([...last, work]) <= most) last.push(work);
+      else parts.push([work]);
+    }
+    return parts;
+  };
+  const fewest = shared(free).length;
+  // As many pages as must be, and the last of them no emptier than the others.
+  const even = SHARES.map((share) => part(free, share)).find((most) => shared(most).length === fewest);
+  return shared(even ?? free).map((works) => {
     const drawing = partElevation(desk, works, width, high);
-    return drawing === null ? rows : [{ block: drawing, withNext: true }, ...rows];
+    return drawing === null ? rowsOf(works) : [{ block: drawing, withNext: true }, ...rowsOf(works)];
   });
 }
+
+/** Parts of a page that are tried, the emptiest first. */
+const SHARES = [0.5, 0.6, 0.7, 0.8, 0.9];
 
 function headOf(desk: HangingDesk, title: string, stops: StopLines, width: Length): Block {
   const { job, plan, level, hookDrop, measuring, ruler, planWords } = desk.job;

@@ -25,6 +25,9 @@ export interface Drawn {
   readonly y: (up: Length) => Length;
 }
 
+/** No wall is drawn larger than this many times smaller than it is. */
+const LARGEST = 10;
+
 /** The view as large as `room` allows, in its middle, `top` from the block's head. */
 export function drawView(
   desk: HangingDesk,
@@ -34,7 +37,7 @@ export function drawView(
   top: Length,
 ): Drawn {
   const [wide, high] = [subtract(view.right, view.left), subtract(view.top, view.foot)];
-  const over = fittingScale(wide, high, room.width, room.height);
+  const over = Math.max(LARGEST, fittingScale(wide, high, room.width, room.height));
   const [onPaper, height] = [drawn(wide, over), drawn(high, over)];
   const left = part(subtract(width, onPaper), 0.5);
   return {
