@@ -119,3 +119,7 @@ export function columns(width: Length, between: Length, shares: readonly number[
   const free = subtract(width, sum(shares.slice(1).map(() => between)));
   return shares.map((share) => part(free, share / whole));
 }
+
+/** What fixed columns leave of a width for one more, a gap between it and each of them. */
+export const restOf = (width: Length, between: Length, fixed: readonly Length[]): Length =>
+  subtract(width, sum(fixed.flatMap((one) => [one, between])));

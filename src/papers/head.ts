@@ -1,8 +1,9 @@
 import type { LineKind } from "../drawings/index.ts";
 import { type Length, mm } from "../lengths/index.ts";
-import { missingSigns } from "../words/papers.ts";
+import { EVERY_PAPER, missingSigns, voidWords } from "../words/papers.ts";
 import type { Phrase } from "../words/runs.ts";
 import { type Block, gap, rule, stack } from "./block.ts";
+import type { PlanWords } from "./job.ts";
 import type { Desk } from "./paper.ts";
 import { type Fact, facts } from "./tags.ts";
 import { paragraph, shortened } from "./text.ts";
@@ -48,3 +49,7 @@ export function pageHead(
     rule(width, under),
   ]);
 }
+
+/** The plan that a paper's own makes void, where it does. */
+export const voidFacts = ({ makesVoid }: PlanWords): readonly Fact[] =>
+  makesVoid === null ? [] : [{ name: EVERY_PAPER.makesVoid, value: voidWords(makesVoid) }];

@@ -1,9 +1,10 @@
 import type { Mark } from "../drawings/index.ts";
 import { add, type Length, mm, subtract, ZERO } from "../lengths/index.ts";
-import { type Block, block, cornersOf } from "./block.ts";
-import { part, points } from "./paper.ts";
-import { textAt } from "./text.ts";
-import type { TextStyle } from "./type.ts";
+import type { Phrase } from "../words/runs.ts";
+import { type Block, block, cornersOf, gap, stack } from "./block.ts";
+import { type Desk, part, points } from "./paper.ts";
+import { paragraph, textAt } from "./text.ts";
+import { TYPE, type TextStyle } from "./type.ts";
 
 const HEIGHT = mm(15);
 const SIDE = mm(4.5);
@@ -33,3 +34,18 @@ export function stopPanel(words: string, reason: string | null, width: Length): 
 /** One more reason, under the panel. */
 export const furtherReason = (reason: string, width: Length): Block =>
   block(width, mm(8), [black(width, mm(8)), reasonAt(reason, width, mm(5.2))]);
+
+/** How it is said what stands in the way, and what would help. */
+export const STOP_TEXT: TextStyle = { ...TYPE.step, leading: points(17), size: points(12) };
+
+/** What takes the place of all that the hand would do: the panel, and below it why. */
+export const stopPage = (words: string, reason: string | null, why: readonly Block[], width: Length): Block =>
+  stack([gap(mm(3)), stopPanel(words, reason, width), gap(mm(4)), ...why]);
+
+/** One reason in a sentence, with room below it. */
+export const stopReason = (
+  desk: Desk,
+  said: Phrase,
+  width: Length,
+  style: TextStyle = STOP_TEXT,
+): readonly Block[] => [paragraph(desk, said, style, width), gap(mm(3))];

@@ -2,7 +2,7 @@ import type { Mark } from "../drawings/index.ts";
 import { add, fromReal, type Length, larger, mm, subtract, sum, times, ZERO } from "../lengths/index.ts";
 import { EVERY_PAPER } from "../words/papers.ts";
 import type { Phrase } from "../words/runs.ts";
-import { type Block, beside, block, cornersOf, placed } from "./block.ts";
+import { type Block, beside, block, cornersOf, placed, rule } from "./block.ts";
 import { type Desk, part, points } from "./paper.ts";
 import { paragraph, textAt, widthOf } from "./text.ts";
 import { TYPE, type TextStyle } from "./type.ts";
@@ -223,4 +223,19 @@ export function facts(desk: Desk, all: readonly Fact[], width: Length): Block {
     pieces.flatMap((piece, index) => (index === 0 ? [piece] : [block(add(least, each), ZERO), piece])),
   );
   return block(width, larger(spread.height, mm(9.6)), spread.marks);
+}
+
+/** Lines to write on, side by side, as high as a hand needs; what is written there stands small below each. */
+export function writingLines(width: Length, names: readonly string[], height: Length): Block {
+  const between = mm(6);
+  const each = part(subtract(width, times(between, names.length - 1)), 1 / names.length);
+  return beside(
+    names.map((name) =>
+      block(each, height, [
+        ...placed(rule(each, "edge"), ZERO, subtract(height, mm(5))),
+        textAt(ZERO, subtract(height, mm(1)), name, TYPE.caption),
+      ]),
+    ),
+    between,
+  );
 }

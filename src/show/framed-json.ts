@@ -11,7 +11,7 @@ import {
 import { aboutFrameCheck, frameStepName, layerName, partName, sayFrameCheck } from "../words/frame.ts";
 import type { Speech } from "../words/index.ts";
 import { saySum } from "../words/reckoning.ts";
-import { sayMass } from "../words/weights.ts";
+import { roundedUp, sayMass } from "../words/weights.ts";
 
 const said =
   (ruler: Ruler, rounding: Rounding = "nearest") =>
@@ -34,9 +34,6 @@ const seenJson = ({ hidden, seen, lift }: Seen, at: (length: Length) => object):
   seen: sided(seen, at),
   lift: at(lift),
 });
-
-/** Kilograms to the gram, up. */
-const kilogramsUp = (mass: number): number => Math.ceil(mass * 1000 - 1e-6) / 1000;
 
 /** A framed work in the open format: a maximum rounded down, a minimum and a load up, a place to the nearest. */
 export function framedJson(plan: FramePlan, speech: Speech): object {
@@ -91,11 +88,11 @@ export function framedJson(plan: FramePlan, speech: Speech): object {
     backing: backing === null ? null : { board: frame.backing?.board ?? "", ...sized(backing, at) },
     dustCover: sized(plan.dustCover, at),
     mass: {
-      kg: kilogramsUp(mass.total),
+      kg: roundedUp(mass.total, 3),
       text: sayMass(mass.total),
       parts: mass.parts.map((part) => ({
         part: partName(part, mats, speech),
-        kg: kilogramsUp(part.mass),
+        kg: roundedUp(part.mass, 3),
         by: part.by,
       })),
     },

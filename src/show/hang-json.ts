@@ -18,6 +18,7 @@ import {
   sayWallCheck,
 } from "../words/hanging.ts";
 import { saySum } from "../words/index.ts";
+import { roundedUp } from "../words/weights.ts";
 import type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
 import { hangWall } from "./hang-wall.ts";
 import { placeJson, type ProblemJson, unreadJson } from "./json.ts";
@@ -155,9 +156,6 @@ const loadsJson = ({ hook, ring, wire, inward, sideways }: Loads, times: number)
 
 /** A force is a minimum for what must hold it: rounded up, to a hundredth of a newton and a thousandth of a kilogram-force. */
 const forceJson = (newtons: number): object => ({
-  N: roundedUp(newtons, 100),
-  kgf: roundedUp(newtons / STANDARD_GRAVITY, 1000),
+  N: roundedUp(newtons, 2),
+  kgf: roundedUp(newtons / STANDARD_GRAVITY, 3),
 });
-
-// A double's own error is not a hundredth more.
-const roundedUp = (value: number, parts: number): number => Math.ceil(value * parts - 1e-6) / parts;

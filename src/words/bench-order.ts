@@ -13,7 +13,6 @@ export const BENCH_ORDER_PAPER = {
   unit: "unit",
   bench: "bench",
   tested: "scale tested",
-  makesVoid: "makes void",
   blanks: "1  Blanks, by size",
   marking: "2  Marking: alike ones in one go",
   cutting: "3  Cutting, by the stop",

@@ -84,7 +84,6 @@ export const FACTS = {
   bench: "bench",
   bevel: "bevel",
   tested: "scale tested",
-  makesVoid: "makes void",
   make: "make",
 } as const;
 

@@ -14,7 +14,6 @@ export const CHOP_LIST = {
   overall: "moulding, overall",
   allowance: "package + allowance",
   loss: "saw loss a cut",
-  makesVoid: "makes void",
   fromItsFace: "A rail, from its face",
   longPoint: "LONG POINT",
   shortPoint: "SHORT POINT",

@@ -21,7 +21,6 @@ export const CUT_PLAN = {
   needs: "this plan needs",
   longest: "longest cut",
   unit: "unit",
-  makesVoid: "makes void",
   first: "FIRST",
   measure: "measure this sheet:",
   measureOut: "measure this OUT:",

@@ -1,4 +1,5 @@
 import type { Figure } from "../lengths/index.ts";
+import { sentence } from "./runs.ts";
 
 const SMALL = [
   "nought",
@@ -90,3 +91,13 @@ export function articleOf(figure: Figure): "a" | "an" {
 /** "one and two", "one, two and three". */
 export const andList = (all: readonly string[]): string =>
   all.length < 2 ? all.join("") : `${all.slice(0, -1).join(", ")} and ${all.at(-1)}`;
+
+/** A count of things to begin a title: "Twenty-four works". */
+export const countedTitle = (number: number, one: string): string =>
+  `${sentence(wholeWords(number))} ${one}${number === 1 ? "" : "s"}`;
+
+/** A place in a row as a letter: A to Z, then AA. */
+export function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
+}

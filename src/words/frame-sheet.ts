@@ -6,7 +6,7 @@ import { articleOf } from "./figures.ts";
 import { sayFrameCheck } from "./frame.ts";
 import { bare, flat, NBSP, type Phrase, runs, sizeRuns, strong, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
-import { sayMass } from "./weights.ts";
+import { roundedUp } from "./weights.ts";
 
 /** What stands on a frame sheet. */
 export const FRAME_SHEET = {
@@ -16,7 +16,6 @@ export const FRAME_SHEET = {
   sight: "inside the lip",
   weight: "whole weight",
   depth: "from wall to face",
-  makesVoid: "makes void",
   inSection: "THROUGH THE FOOT",
   faceUp: "face up, frame at the right",
   asSeen: "SEEN INSIDE THE LIP",
@@ -68,12 +67,9 @@ export const thickWords = (thickness: Length, within: boolean, ruler: Ruler): Ph
 /** A column's name with the unit of what stands in it. */
 export const inUnit = (name: string, { unit }: Ruler): string => `${name}, ${unit}`;
 
-/** Kilograms and pounds, up. */
-export const massWords = (kilograms: number): string => sayMass(kilograms).replaceAll(" ", NBSP);
-
 /** Grams of a part, up; on the heavy side where it is not weighed. */
 export const gramsOfPart = (kilograms: number, assumed: boolean): string =>
-  `${assumed ? "≤ " : ""}${Math.ceil(kilograms * 1000 - 1e-6)}${NBSP}g`;
+  `${assumed ? "≤ " : ""}${roundedUp(kilograms * 1000, 0)}${NBSP}g`;
 
 export const sectionScale = (by: number, over: number): string => `${by}${NBSP}:${NBSP}${over}`;
 

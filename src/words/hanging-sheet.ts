@@ -12,7 +12,6 @@ export const HANGING_SHEET = {
   wallSize: "wall",
   level: "level line",
   drop: "hook’s own drop",
-  makesVoid: "makes void",
   eyeLine: "eye line",
   levelLine: "LEVEL LINE",
   floor: "floor",
@@ -183,12 +182,6 @@ export const apartWords = (apart: Length, ruler: Ruler): Phrase =>
 /** How much more than its load a hook must be rated for. */
 export const ratedTimes = (safety: number): string =>
   `Hook, screw and wire rated ${safety} times their load, for this wall.`;
-
-/** Hooks by letters: A to Z, then AA. */
-export function hookLetter(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : hookLetter(Math.floor(index / 26) - 1) + last;
-}
 
 /** Why a work's hooks are not on the sheet. */
 export const notHung = (number: number, title: string, why: string): string =>

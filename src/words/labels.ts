@@ -2,7 +2,7 @@ import type { Design, HoldPlan, LabelCheck, LabelHeight, LabelLimits } from "../
 import type { Size } from "../geometry/index.ts";
 import type { Ruler } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
-import { wholeWords } from "./figures.ts";
+import { wholeWords, countedTitle } from "./figures.ts";
 import { wayName } from "./held.ts";
 import { bare, type Phrase, runs, sentence, sizeRuns, withUnit } from "./runs.ts";
 import { VOCABULARY } from "./vocabulary.ts";
@@ -23,12 +23,9 @@ export const LABELS = {
   wholeWeight: "all of it, as it hangs",
 } as const;
 
-const counted = (number: number, one: string): string =>
-  `${sentence(wholeWords(number))} ${one}${number === 1 ? "" : "s"}`;
-
 /** "Two back labels". */
-export const backLabelsTitle = (labels: number): string => counted(labels, "back label");
-export const wallLabelsTitle = (labels: number): string => counted(labels, "wall label");
+export const backLabelsTitle = (labels: number): string => countedTitle(labels, "back label");
+export const wallLabelsTitle = (labels: number): string => countedTitle(labels, "wall label");
 
 /** How high a wall label hangs; the height is an accessibility page's that follows the Smithsonian's guidance. */
 export const wallLine = ({ from, to, best }: LabelHeight, ruler: Ruler): Phrase =>

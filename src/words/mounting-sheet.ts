@@ -23,7 +23,6 @@ export const MOUNTING_SHEET = {
   weight: "paper",
   moves: "may move, wide and high",
   buffer: "board",
-  makesVoid: "makes void",
   holdTells: "hold",
   closeTells: "steps and closing",
   backOfSheet: "BACK OF THE SHEET",

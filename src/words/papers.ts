@@ -16,6 +16,7 @@ export const EVERY_PAPER = {
   leftHand: "LEFT HAND",
   rightHand: "RIGHT HAND",
   thisWayUp: "this way up",
+  makesVoid: "makes void",
 } as const;
 
 /** `page 1 of 2: cut`; what is on the page is told where there is more than one. */

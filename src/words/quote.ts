@@ -1,15 +1,13 @@
 import type { GoodsGroup, Missing, Money, Operation, Per, Price } from "../plans/index.ts";
 import { dateWords } from "./dates.ts";
-import { andList, wholeWords } from "./figures.ts";
-import { NBSP, sentence } from "./runs.ts";
+import { andList, countedTitle } from "./figures.ts";
+import { NBSP } from "./runs.ts";
 import { type Language, VOCABULARY } from "./vocabulary.ts";
 
 /** Words of the quote. */
 export const QUOTE = {
   paper: "QUOTE",
   money: "money",
-  makesVoid: "makes void",
-  unit: "unit",
   inAll: "In all",
   asFarAsKnown: "As far as known",
   goods: "material",
@@ -74,7 +72,7 @@ export function minutesWords(hundredths: number): string {
 }
 
 export const quoteTitle = (works: number): string =>
-  `${sentence(wholeWords(works))} work${works === 1 ? "" : "s"}: what ${works === 1 ? "it costs" : "they cost"}`;
+  `${countedTitle(works, "work")}: what ${works === 1 ? "it costs" : "they cost"}`;
 
 const ofDay = (date: string | null): string =>
   date === null ? "of no day that is told" : `of ${dateWords(date)}`;

@@ -9,7 +9,6 @@ export const SHOPPING = {
   unit: "unit",
   money: "money",
   fromRackFact: "from the rack",
-  makesVoid: "makes void",
   howMany: "how many",
   what: "what",
   reckoned: "reckoned",

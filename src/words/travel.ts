@@ -1,16 +1,13 @@
 import type { Length, Ruler } from "../lengths/index.ts";
-import { wholeWords } from "./figures.ts";
+import { wholeWords, countedTitle, letterOf } from "./figures.ts";
 import { bare, flat, NBSP, type Phrase, runs, sentence, withUnit } from "./runs.ts";
-import { sayMass } from "./weights.ts";
 
 /** Words of the packing list. */
 export const PACKING = {
   paper: "PACKING LIST",
   line: "Upright, head up, face to back, never flat. Foam all round; nothing may shift.",
   unit: "unit",
-  works: "works",
   load: "in all",
-  makesVoid: "makes void",
   inside: "inside",
   outside: "outside",
   packed: "packed",
@@ -34,13 +31,9 @@ export const PACKING = {
 } as const;
 
 export const packingTitle = (crates: number, works: number): string =>
-  `${sentence(wholeWords(works))} work${works === 1 ? "" : "s"} in ${wholeWords(crates)} crate${crates === 1 ? "" : "s"}`;
+  `${countedTitle(works, "work")} in ${wholeWords(crates)} crate${crates === 1 ? "" : "s"}`;
 
-/** A crate's letter: A to Z, then AA. */
-const crateLetter = (index: number): string =>
-  (index < 26 ? "" : crateLetter(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
-
-export const crateName = (index: number): string => `Crate ${crateLetter(index)}`;
+export const crateName = (index: number): string => `Crate ${letterOf(index)}`;
 
 /** Three lengths with one unit; a crate must be no smaller, so they round up. */
 export const roomRuns = (
@@ -56,8 +49,6 @@ export const roomRuns = (
     `${NBSP}${ruler.unit}`,
   ]);
 
-export const massWords = (kilograms: number): string => sayMass(kilograms).replaceAll(" ", NBSP);
-
 /** What a box is, and how deep. */
 export const boxLine = (name: string, depth: Length, room: Length, ruler: Ruler): Phrase =>
   runs`${sentence(name)}: ${withUnit(depth, ruler)} inside, ${withUnit(room, ruler)} left free. One size a box; the thickest mat counts.`;
@@ -68,7 +59,6 @@ export const LOAN = {
   line: "Both sign when it goes and when it comes back. Look at each work first: its condition note travels with it.",
   money: "values in",
   notTold: "not told",
-  makesVoid: "makes void",
   number: "number",
   work: "work",
   size: "wide, high",
@@ -86,17 +76,14 @@ export const LOAN = {
   returned: "came back: name, day",
 } as const;
 
-export const loanTitle = (works: number): string =>
-  `${sentence(wholeWords(works))} work${works === 1 ? "" : "s"} on loan`;
+export const loanTitle = (works: number): string => `${countedTitle(works, "work")} on loan`;
 
 /** Words of the condition notes. */
 export const CONDITION = {
   paper: "CONDITION NOTES",
-  title: "Condition notes",
   line: "Look in slant light, front and back. Mark each fault on the drawing with its letter; say where by the grid.",
   known: "Known",
   nothing: "nothing is written down",
-  looked: "Looked at",
   by: "by",
   day: "day",
   where: "where: on the bench, framed",
@@ -114,9 +101,6 @@ export const CONDITION = {
     ["I", "insects, damp"],
     ["H", "hold is loose"],
   ],
-  front: "out",
-  back: "back",
 } as const;
 
-export const conditionTitle = (works: number): string =>
-  `${sentence(wholeWords(works))} condition note${works === 1 ? "" : "s"}`;
+export const conditionTitle = (works: number): string => countedTitle(works, "condition note");

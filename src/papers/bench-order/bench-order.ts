@@ -3,14 +3,14 @@ import { subtract, type Length } from "../../lengths/index.ts";
 import { BENCH_ORDER_PAPER, dayLine } from "../../words/bench-order.ts";
 import { BENCH_SHEET, handednessWords } from "../../words/bench-sheet.ts";
 import { shortDate } from "../../words/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { type Block, stack } from "../block.ts";
 import { bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { flow } from "../table.ts";
 import { type Fact } from "../tags.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { blankRows, markRows } from "./blanks.ts";
 import type { OrderDesk } from "./desk.ts";
 import type { BenchOrderJob } from "./job.ts";
@@ -37,7 +37,7 @@ export function benchOrderPaper(job: BenchOrderJob, size: PaperSize, typeface: T
 }
 
 function deskOf(job: BenchOrderJob, size: PaperSize, typeface: Typeface): OrderDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   let missing = house.missing;
   const shown = new Map<string, string>();
   const show = (text: string): string => {
@@ -69,7 +69,6 @@ function deskOf(job: BenchOrderJob, size: PaperSize, typeface: Typeface): OrderD
 
 function headOf(desk: OrderDesk, width: Length): Block {
   const { job } = desk;
-  const { makesVoid } = job.plan;
   const all: readonly Fact[] = [
     { name: BENCH_ORDER_PAPER.unit, value: unitWords(job.ruler) },
     { name: BENCH_ORDER_PAPER.bench, value: handednessWords(job.bench.hand) },
@@ -77,7 +76,7 @@ function headOf(desk: OrderDesk, width: Length): Block {
       name: BENCH_ORDER_PAPER.tested,
       value: job.bench.scaleTested === null ? BENCH_SHEET.scaleUntested : shortDate(job.bench.scaleTested),
     },
-    ...(makesVoid === null ? [] : [{ name: BENCH_ORDER_PAPER.makesVoid, value: voidWords(makesVoid) }]),
+    ...voidFacts(job.plan),
   ];
   const mats = job.marked.reduce((sum, { blanks }) => sum + blanks.length, 0);
   return pageHead(

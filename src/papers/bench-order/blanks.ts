@@ -1,7 +1,7 @@
-import { type Length, mm, subtract, sum, ZERO } from "../../lengths/index.ts";
+import { type Length, mm, ZERO } from "../../lengths/index.ts";
 import { alikeWords, BENCH_ORDER_PAPER, comesLater } from "../../words/bench-order.ts";
 import { sizeRuns } from "../../words/index.ts";
-import { type Block, block, gap, stack } from "../block.ts";
+import { type Block, block, gap, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead } from "../tags.ts";
@@ -18,7 +18,7 @@ const TIGHT = { above: mm(1.2), below: mm(1.2), line: "rule-thin" } as const;
 export function blankRows(desk: OrderDesk, width: Length): readonly Flowing[] {
   const { job } = desk;
   const [size, board] = [mm(42), mm(40)];
-  const numbers = subtract(width, sum([size, board, BETWEEN, BETWEEN]));
+  const numbers = restOf(width, BETWEEN, [size, board]);
   const columns: readonly Column[] = [
     { name: BENCH_ORDER_PAPER.size, width: size, align: "start" },
     { name: BENCH_ORDER_PAPER.board, width: board, align: "start" },
@@ -52,7 +52,7 @@ export function blankRows(desk: OrderDesk, width: Length): readonly Flowing[] {
 export function markRows(desk: OrderDesk, width: Length): readonly Flowing[] {
   const { job } = desk;
   const [size, titles] = [mm(42), mm(62)];
-  const numbers = subtract(width, sum([size, titles, BETWEEN, BETWEEN]));
+  const numbers = restOf(width, BETWEEN, [size, titles]);
   const columns: readonly Column[] = [
     { name: BENCH_ORDER_PAPER.size, width: size, align: "start" },
     { name: BENCH_ORDER_PAPER.marked, width: titles, align: "start" },

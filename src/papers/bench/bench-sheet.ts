@@ -28,7 +28,7 @@ export function benchSheet(job: BenchSheetJob, size: PaperSize, typeface: Typefa
 function deskOf(job: BenchSheetJob, size: PaperSize, typeface: Typeface): BenchDesk {
   const { title, maker, year, process, edition } = job.work;
   const work = printableAll({ title, maker, year, process, edition }, typeface);
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const boards = printableDesign(job.composition.design, typeface);
   return {
     paper: paperOf(size),

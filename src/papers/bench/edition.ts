@@ -1,8 +1,8 @@
 import type { Side, Sides } from "../../geometry/index.ts";
-import { type Length, mm, subtract, sum } from "../../lengths/index.ts";
+import { type Length, mm } from "../../lengths/index.ts";
 import { EDITION_COLUMNS, editionTitle, firstSheet } from "../../words/bench-sheet.ts";
 import { withUnit } from "../../words/index.ts";
-import { gap, stack } from "../block.ts";
+import { gap, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead, tickLine } from "../tags.ts";
@@ -25,7 +25,7 @@ export function editionPieces(desk: BenchDesk, width: Length): readonly Flowing[
     { name: EDITION_COLUMNS.head, width: figureWidth, align: "start" },
     {
       name: EDITION_COLUMNS.least,
-      width: subtract(width, sum([nameWidth, figureWidth, figureWidth, between, between, between])),
+      width: restOf(width, between, [nameWidth, figureWidth, figureWidth]),
       align: "start",
     },
   ];

@@ -11,7 +11,7 @@ import {
   workLine,
 } from "../../words/bench-sheet.ts";
 import { briefRuns, shortDate } from "../../words/index.ts";
-import { missingSigns, unitWords, voidWords } from "../../words/papers.ts";
+import { missingSigns, unitWords } from "../../words/papers.ts";
 import { type Block, block, gap, placed, rule, stack } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Fact, facts } from "../tags.ts";
@@ -19,6 +19,7 @@ import { brokenLines, fitting, paragraph, setLines, shortened } from "../text.ts
 import { TYPE, type TextStyle } from "../type.ts";
 import type { BenchDesk } from "./desk.ts";
 import { frontThumbnail } from "./front.ts";
+import { voidFacts } from "../head.ts";
 
 const THUMBNAIL = mm(26);
 const THUMBNAIL_LEAST = mm(25);
@@ -101,6 +102,6 @@ function factsOf(desk: BenchDesk): readonly Fact[] {
     },
   ];
   if (work.quantity > 1) all.push({ name: FACTS.make, value: copies(work.quantity) });
-  if (plan.makesVoid !== null) all.push({ name: FACTS.makesVoid, value: voidWords(plan.makesVoid) });
+  all.push(...voidFacts(plan));
   return all;
 }

@@ -14,7 +14,7 @@ import {
   scrapFirst,
 } from "../../words/chop-list.ts";
 import { bare } from "../../words/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { beside, type Block, block, columns, gap, rule, stack } from "../block.ts";
 import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
@@ -23,7 +23,7 @@ import { type Flowing, flow } from "../table.ts";
 import { caution, type Fact, ringBlock } from "../tags.ts";
 import { fitting, paragraph, shortened, textLine, widthOf } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import type { ChoppingDesk, ChopListJob, FrameMade } from "./desk.ts";
 import { railPictures } from "./pictures.ts";
 import { stickRows } from "./sticks.ts";
@@ -53,7 +53,7 @@ export function chopList(job: ChopListJob, size: PaperSize, typeface: Typeface):
 }
 
 function deskOf(job: ChopListJob, size: PaperSize, typeface: Typeface): ChoppingDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const name = printable(job.moulding.name, typeface);
   const frames = job.frames.map((kind) =>
     kind.map((frame) => ({ frame, title: printable(frame.title, typeface) })),
@@ -132,7 +132,7 @@ function factsOf(desk: ChoppingDesk): readonly Fact[] {
     { name: rabbetName(desk.speech), value: rabbetFact(moulding.rabbet, moulding.depth, ruler) },
     { name: CHOP_LIST.allowance, value: plusFact(moulding.allowance, ruler) },
     { name: CHOP_LIST.loss, value: lossFact(job.kerf, ruler) },
-    ...(plan.makesVoid === null ? [] : [{ name: CHOP_LIST.makesVoid, value: voidWords(plan.makesVoid) }]),
+    ...voidFacts(plan),
   ];
 }
 

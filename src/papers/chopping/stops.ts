@@ -1,8 +1,8 @@
-import { figureOf, type Length, mm, subtract, sum, times } from "../../lengths/index.ts";
+import { figureOf, type Length, mm, times } from "../../lengths/index.ts";
 import { type SawStop, sawStops } from "../../plans/index.ts";
 import { CHOP_LIST } from "../../words/chop-list.ts";
 import { bare, figureWords, NBSP, ordinal, type Phrase, strong, weighted } from "../../words/index.ts";
-import { beside, type Block, block, gap, placed, stack } from "../block.ts";
+import { beside, type Block, block, gap, placed, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { SET_FIGURE, setFigure } from "../set-figure.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
@@ -33,7 +33,7 @@ function columnsOf(width: Length): readonly Column[] {
     { name: CHOP_LIST.rails, width: fixed[3], align: "start" },
     {
       name: CHOP_LIST.ticks,
-      width: subtract(width, sum([...fixed, times(BETWEEN, 4)])),
+      width: restOf(width, BETWEEN, fixed),
       align: "start",
     },
   ];

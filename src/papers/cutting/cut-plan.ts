@@ -4,14 +4,13 @@ import { CUT_PLAN, sheetTitle } from "../../words/cut-plan.ts";
 import { missingLine } from "../../words/cutting.ts";
 import { gap, stack } from "../block.ts";
 import { type Body, pagesOf, type PaperHead, paperHead } from "../frame.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { caution } from "../tags.ts";
 import { paragraph } from "../text.ts";
 import { TYPE } from "../type.ts";
 import type { CutPlanJob, CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
-import { voidFact } from "./head.ts";
 import { type OutSheet, outsPages } from "./outs-pages.ts";
 import { sheetPages, type Way } from "./sheet-page.ts";
 import { mirrored } from "./turning.ts";
@@ -100,7 +99,11 @@ function missingPage(desk: CuttingDesk): readonly Body[] {
       block: stack([
         pageHead(
           desk,
-          { title: CUT_PLAN.notInPlan(board), line: CUT_PLAN.notInPlanLine, facts: voidFact(desk) },
+          {
+            title: CUT_PLAN.notInPlan(board),
+            line: CUT_PLAN.notInPlanLine,
+            facts: voidFacts(desk.job.planWords),
+          },
           width,
         ),
         gap(mm(3)),
@@ -116,7 +119,7 @@ function missingPage(desk: CuttingDesk): readonly Body[] {
 const MOST_NAMED = 18;
 
 function deskOf(job: CutPlanJob, size: PaperSize, typeface: Typeface): CuttingDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const board = printable(job.board, typeface);
   const pieces = job.job.pieces.map((piece) => ({ piece, name: printable(piece.name, typeface) }));
   return {

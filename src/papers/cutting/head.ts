@@ -1,11 +1,12 @@
 import { type Length, mm } from "../../lengths/index.ts";
 import type { PlannedSheet } from "../../plans/cutting/index.ts";
 import { CUT_PLAN, lengthFact, needsFact, sheetFact } from "../../words/cut-plan.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { type Fact } from "../tags.ts";
 import type { CuttingDesk } from "./desk.ts";
 import { longestCutOf } from "./fence.ts";
 import { longFirst } from "./first-band.ts";
+import { voidFacts } from "../head.ts";
 
 /** Unit, sheet, what the plan needs of it, its longest cut, and what is void. */
 export function sheetFacts(desk: CuttingDesk, sheet: PlannedSheet): readonly Fact[] {
@@ -21,7 +22,7 @@ export function sheetFacts(desk: CuttingDesk, sheet: PlannedSheet): readonly Fac
     { name: CUT_PLAN.sheet, value: sheetFact(size, stock?.copies === null, ruler) },
     { name: CUT_PLAN.needs, value: needsFact(longFirst(sheet), ruler) },
     ...(longest > 0 ? [{ name: CUT_PLAN.longest, value: lengthFact(longest, ruler) }] : []),
-    ...voidFact(desk),
+    ...voidFacts(desk.job.planWords),
   ];
 }
 
@@ -32,9 +33,3 @@ export const pageFacts = (desk: CuttingDesk, sheet: PlannedSheet): readonly Fact
 /** What comes off each edge of the sheet before anything is cut; nought of a window that fell out. */
 export const trimOf = (desk: CuttingDesk, { from }: PlannedSheet): Length =>
   from.kind === "stock" ? (desk.job.job.sheets[from.sheet]?.trim ?? mm(0)) : mm(0);
-
-/** The plan that this one makes void, where there is one. */
-export function voidFact(desk: CuttingDesk): readonly Fact[] {
-  const { makesVoid } = desk.job.planWords;
-  return makesVoid === null ? [] : [{ name: CUT_PLAN.makesVoid, value: voidWords(makesVoid) }];
-}

@@ -8,11 +8,10 @@ import { part, points } from "../paper.ts";
 import { type Flowing, flow } from "../table.ts";
 import { paragraph, shortened } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import type { CuttingDesk, DrawnSheet, OutsOf } from "./desk.ts";
 import { layoutDrawing } from "./drawing.ts";
 import { fenceRows } from "./fence-table.ts";
-import { voidFact } from "./head.ts";
 
 const TITLE: TextStyle = { size: points(14), weight: "semibold", leading: points(17) };
 const LINE: TextStyle = { ...TYPE.line, figures: { whole: points(15), stacked: points(17) } };
@@ -36,7 +35,7 @@ export function outsPages(desk: CuttingDesk, outs: readonly OutSheet[]): readonl
     {
       title: outsTitle(desk.job.board),
       line: outsLine(blanks),
-      facts: [{ name: CUT_PLAN.unit, value: unitWords(desk.speech.ruler) }, ...voidFact(desk)],
+      facts: [{ name: CUT_PLAN.unit, value: unitWords(desk.speech.ruler) }, ...voidFacts(desk.job.planWords)],
     },
     width,
   );

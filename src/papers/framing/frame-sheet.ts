@@ -2,20 +2,21 @@ import { frameStops } from "../../assembly/index.ts";
 import type { Typeface } from "../../drawings/index.ts";
 import { add, larger, type Length, mm, smaller, subtract, sum } from "../../lengths/index.ts";
 import { sayFrameCheck } from "../../words/frame.ts";
-import { frameLine, FRAME_SHEET, massWords } from "../../words/frame-sheet.ts";
+import { frameLine, FRAME_SHEET } from "../../words/frame-sheet.ts";
 import { sizeRuns, withUnit } from "../../words/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
+import { massWords } from "../../words/weights.ts";
 import { beside, type Block, block, gap, rule, stack } from "../block.ts";
 import { stepPieces } from "../bench/steps.ts";
 import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
-import { pageHead } from "../head.ts";
-import { type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
+import { pageHead, voidFacts } from "../head.ts";
+import { type Page, paperOf, type PaperSize, part } from "../paper.ts";
 import { printable, printableAll, printableDesign } from "../printable.ts";
-import { stopPanel } from "../stop-panel.ts";
+import { stopPage, stopReason } from "../stop-panel.ts";
 import { flow } from "../table.ts";
 import type { Fact } from "../tags.ts";
 import { paragraph } from "../text.ts";
-import { TYPE, type TextStyle } from "../type.ts";
+import { TYPE } from "../type.ts";
 import { frameActs } from "./acts.ts";
 import type { FrameDesk, FrameSheetJob } from "./desk.ts";
 import { layersTable } from "./layers.ts";
@@ -26,7 +27,6 @@ const GUTTER = mm(6);
 const SEEN_WIDE = mm(50);
 const LEAST_DRAWING = mm(54);
 const MOST_DRAWING = mm(104);
-const TEXT: TextStyle = { ...TYPE.step, leading: points(17), size: points(12) };
 
 /**
  * The frame sheet of one work: its package in section with every layer's thickness, size and weight, what is seen of each
@@ -114,9 +114,7 @@ function headOf(desk: FrameDesk, width: Length): Block {
     { name: FRAME_SHEET.sight, value: sizeRuns(plan.sizes.sight, ruler) },
     { name: FRAME_SHEET.depth, value: withUnit(plan.depth, ruler, "up") },
     { name: FRAME_SHEET.weight, value: massWords(plan.mass.total) },
-    ...(planWords.makesVoid === null
-      ? []
-      : [{ name: FRAME_SHEET.makesVoid, value: voidWords(planWords.makesVoid) }]),
+    ...voidFacts(planWords),
   ];
   return pageHead(
     desk,
@@ -131,21 +129,22 @@ function headOf(desk: FrameDesk, width: Length): Block {
 
 /** Takes the place of everything that is cut, laid in or ticked. */
 const doNotFrame = (desk: FrameDesk, width: Length): Block =>
-  stack([
-    gap(mm(3)),
-    stopPanel(FRAME_SHEET.doNotFrame, null, width),
-    gap(mm(4)),
-    ...frameStops(desk.job.plan).flatMap((check) => [
-      paragraph(desk, sayFrameCheck(check, desk.speech), TEXT, width),
-      gap(mm(3)),
-    ]),
-    paragraph(desk, FRAME_SHEET.stays, TYPE.line, width),
-  ]);
+  stopPage(
+    FRAME_SHEET.doNotFrame,
+    null,
+    [
+      ...frameStops(desk.job.plan).flatMap((check) =>
+        stopReason(desk, sayFrameCheck(check, desk.speech), width),
+      ),
+      paragraph(desk, FRAME_SHEET.stays, TYPE.line, width),
+    ],
+    width,
+  );
 
 function deskOf(job: FrameSheetJob, size: PaperSize, typeface: Typeface): FrameDesk {
   const { title, maker, year, process, edition } = job.work;
   const work = printableAll({ title, maker, year, process, edition }, typeface);
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const boards = printableDesign(job.composition.design, typeface);
   const { plan } = job;
   const { frame, stack: layers, glazing } = plan;

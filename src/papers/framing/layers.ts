@@ -1,9 +1,10 @@
 import type { PartMass, StackLayer } from "../../assembly/index.ts";
-import { add, fineRuler, type Length, mm, subtract, sum } from "../../lengths/index.ts";
+import { add, fineRuler, type Length, mm } from "../../lengths/index.ts";
 import { layerName, partName } from "../../words/frame.ts";
-import { FRAME_SHEET, gramsOfPart, inUnit, massWords, thickWords } from "../../words/frame-sheet.ts";
+import { FRAME_SHEET, gramsOfPart, inUnit, thickWords } from "../../words/frame-sheet.ts";
 import { type Phrase, sizeRuns, strong, withUnit } from "../../words/index.ts";
-import { type Block, block, gap, stack } from "../block.ts";
+import { massWords } from "../../words/weights.ts";
+import { type Block, block, gap, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Column, tableHead, tableRow } from "../table.ts";
 import { ringBlock, ruledHead } from "../tags.ts";
@@ -22,8 +23,7 @@ export function layersTable(desk: FrameDesk, width: Length): Block {
   const { plan } = desk.job;
   const { stack: layers, mass } = plan;
   const mats = layers.layers.filter(({ kind }) => kind === "mat").length;
-  const fixed = sum(Object.values(FIXED));
-  const board = subtract(width, add(fixed, mm(15)));
+  const board = restOf(width, BETWEEN, Object.values(FIXED));
   const fine = fineRuler(desk.speech.ruler);
   const columns: readonly Column[] = [
     { name: FRAME_SHEET.headNumber, width: FIXED.number, align: "start" },

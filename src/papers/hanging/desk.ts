@@ -1,7 +1,7 @@
 import type { ChosenHardware, FramedWork, HungWork, Measuring, WallKind } from "../../assembly/index.ts";
 import type { Length, Ruler } from "../../lengths/index.ts";
 import type { WallJob, WallPlan } from "../../plans/index.ts";
-import { hookLetter } from "../../words/hanging-sheet.ts";
+import { letterOf } from "../../words/figures.ts";
 import type { House, PlanWords } from "../job.ts";
 import type { Desk } from "../paper.ts";
 
@@ -65,7 +65,7 @@ export function letteredHooks({ plan, hung }: HangingSheetJob): readonly Lettere
         load: one.loads?.hook ?? null,
       }));
     })
-    .map((hook, index) => ({ ...hook, letter: hookLetter(index) }));
+    .map((hook, index) => ({ ...hook, letter: letterOf(index) }));
 }
 
 /** Whether a check of level "stop" stands against a work. */

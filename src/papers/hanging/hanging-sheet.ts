@@ -14,7 +14,7 @@ import {
   wallTitle,
 } from "../../words/hanging-sheet.ts";
 import { withUnit } from "../../words/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { type Block, gap, rule, stack } from "../block.ts";
 import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
 import { type Page, paperOf, type PaperSize, part } from "../paper.ts";
@@ -23,7 +23,7 @@ import { type Flowing, flow } from "../table.ts";
 import { caution } from "../tags.ts";
 import { paragraph } from "../text.ts";
 import { TYPE } from "../type.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { cannotHang, type HangingDesk, type HangingSheetJob, letteredHooks } from "./desk.ts";
 import { elevation, partElevation, wallIsLegible } from "./elevation.ts";
 import { footBand } from "./foot.ts";
@@ -138,9 +138,7 @@ function headOf(desk: HangingDesk, title: string, stops: StopLines, width: Lengt
           ? []
           : [{ name: HANGING_SHEET.tape, value: tapeFact(tape.over, tape.span, ruler) }]),
         ...(fall === 0 ? [] : [{ name: HANGING_SHEET.falls, value: fallFact(fall, ruler) }]),
-        ...(planWords.makesVoid === null
-          ? []
-          : [{ name: HANGING_SHEET.makesVoid, value: voidWords(planWords.makesVoid) }]),
+        ...voidFacts(planWords),
       ],
     },
     width,
@@ -189,7 +187,7 @@ function stopLines(desk: HangingDesk, width: Length): StopLines {
 }
 
 function deskOf(job: HangingSheetJob, size: PaperSize, typeface: Typeface): HangingDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const wall = printable(job.wall, typeface);
   const titles = job.works.map(({ title }) => printable(title, typeface));
   const names = job.job.avoid.map(({ name }) => printable(name, typeface));

@@ -1,9 +1,9 @@
 import { measuresOf } from "../../assembly/index.ts";
-import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
+import { type Length, mm, subtract, toGraduation } from "../../lengths/index.ts";
 import { HANGING_SHEET, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
 import { kilograms, newtonsWords } from "../../words/weights.ts";
 import { bare, strong } from "../../words/index.ts";
-import { beside, type Block, block, stack } from "../block.ts";
+import { beside, type Block, block, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { SET_FIGURE, setFigure } from "../set-figure.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
@@ -23,13 +23,12 @@ export const PROOF: TextStyle = {
 const LETTER: TextStyle = { size: points(19), weight: "bold", leading: points(20) };
 
 function columnsOf({ job }: HangingDesk, width: Length): readonly Column[] {
-  const [hook, check, work] = [mm(17), mm(34), mm(38)];
-  const rest = subtract(width, sum([hook, check, work, times(BETWEEN, 4)]));
-  const across = subtract(rest, mm(42));
+  const [hook, up, check, work] = [mm(17), mm(42), mm(34), mm(38)];
+  const across = restOf(width, BETWEEN, [hook, up, check, work]);
   return [
     { name: HANGING_SHEET.hook, width: hook, align: "start" },
     { name: strong(HANGING_SHEET.across), width: across, align: "start" },
-    { name: strong(upFrom(job.level !== null)), width: mm(42), align: "start" },
+    { name: strong(upFrom(job.level !== null)), width: up, align: "start" },
     { name: HANGING_SHEET.check, width: check, align: "start" },
     { name: HANGING_SHEET.work, width: work, align: "end" },
   ];

@@ -1,5 +1,5 @@
 import type { HungWork } from "../../assembly/index.ts";
-import { type Length, mm, subtract, sum, times, toGraduation } from "../../lengths/index.ts";
+import { type Length, mm, subtract, toGraduation } from "../../lengths/index.ts";
 import { sayHangCheck } from "../../words/hanging.ts";
 import {
   fittingWords,
@@ -9,7 +9,7 @@ import {
   workWords,
 } from "../../words/hanging-sheet.ts";
 import { bare, strong } from "../../words/index.ts";
-import { beside, type Block, block, gap, indented, stack } from "../block.ts";
+import { beside, type Block, block, gap, indented, stack, restOf } from "../block.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { caution, ringBlock } from "../tags.ts";
 import { paragraph, textLine } from "../text.ts";
@@ -22,7 +22,7 @@ const RING = mm(8);
 
 function columnsOf(width: Length): readonly Column[] {
   const [down, apart, wire, pull] = [mm(26), mm(28), mm(28), mm(40)];
-  const rest = subtract(width, sum([down, apart, wire, pull, times(BETWEEN, 4)]));
+  const rest = restOf(width, BETWEEN, [down, apart, wire, pull]);
   return [
     { name: HANGING_SHEET.work, width: rest, align: "start" },
     { name: strong(HANGING_SHEET.down), width: down, align: "start" },

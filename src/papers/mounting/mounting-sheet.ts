@@ -10,10 +10,10 @@ import {
   MOUNTING_SHEET,
   neverWords,
 } from "../../words/mounting-sheet.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { beside, type Block, block, gap, rule, stack } from "../block.ts";
 import { type Body, bodyHeight, pagesOf, paperHead } from "../frame.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { STEPS_WIDTH, stepPieces } from "../bench/steps.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll, printableDesign } from "../printable.ts";
@@ -116,9 +116,7 @@ function headOf(desk: MountingDesk, width: Length): Block {
       ],
     },
     { name: MOUNTING_SHEET.buffer, value: bufferWords(plan.buffer) },
-    ...(planWords.makesVoid === null
-      ? []
-      : [{ name: MOUNTING_SHEET.makesVoid, value: voidWords(planWords.makesVoid) }]),
+    ...voidFacts(planWords),
   ];
   const said = [work.maker, work.year, work.process].filter((part) => part !== "").join(", ");
   return pageHead(
@@ -139,7 +137,7 @@ function headOf(desk: MountingDesk, width: Length): Block {
 function deskOf(job: MountingSheetJob, size: PaperSize, typeface: Typeface): MountingDesk {
   const { title, maker, year, process, edition } = job.work;
   const work = printableAll({ title, maker, year, process, edition }, typeface);
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const boards = printableDesign(job.composition.design, typeface);
   const { bed } = job.plan;
   const layer = printable(bed.kind === "sink" ? bed.board : "", typeface);

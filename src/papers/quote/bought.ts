@@ -1,4 +1,4 @@
-import { type Length, mm, subtract, sum } from "../../lengths/index.ts";
+import { type Length, mm } from "../../lengths/index.ts";
 import type { Money } from "../../plans/index.ts";
 import { sentence } from "../../words/index.ts";
 import {
@@ -11,7 +11,7 @@ import {
   timesMinutes,
   timesPer,
 } from "../../words/quote.ts";
-import { type Block, gap, stack } from "../block.ts";
+import { type Block, gap, stack, restOf } from "../block.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead } from "../tags.ts";
 import { paragraph } from "../text.ts";
@@ -28,7 +28,7 @@ export function boughtRows(desk: QuoteDesk, width: Length): readonly Flowing[] {
   const say = (money: Money | null, otherwise: string = QUOTE.unknown): string =>
     money === null ? otherwise : sayMoney(money, job.digits);
   const price = (one: Parameters<typeof sayPrice>[0]): string => sayPrice(one, job.digits);
-  const what = subtract(width, sum([MONEY, MONEY, MONEY, BETWEEN, BETWEEN, BETWEEN]));
+  const what = restOf(width, BETWEEN, [MONEY, MONEY, MONEY]);
   const goods: readonly Column[] = [
     { name: "", width: what, align: "start" },
     { name: QUOTE.ownMeasure, width: MONEY, align: "end" },
@@ -36,7 +36,7 @@ export function boughtRows(desk: QuoteDesk, width: Length): readonly Flowing[] {
     { name: QUOTE.paid, width: MONEY, align: "end" },
   ];
   const plain: readonly Column[] = [
-    { name: "", width: subtract(width, sum([MONEY, BETWEEN])), align: "start" },
+    { name: "", width: restOf(width, BETWEEN, [MONEY]), align: "start" },
     { name: QUOTE.paid, width: MONEY, align: "end" },
   ];
   const named = (name: string, of: string, wide: Length): Block =>

@@ -10,14 +10,13 @@ import {
   sayMoney,
   currencyWords,
 } from "../../words/quote.ts";
-import { voidWords } from "../../words/papers.ts";
-import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
+import { beside, type Block, block, gap, stack } from "../block.ts";
 import { flowingPaper } from "../flowing.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import type { Flowing } from "../table.ts";
-import { caution, type Fact } from "../tags.ts";
+import { caution, type Fact, writingLines } from "../tags.ts";
 import { textAt } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import { boughtRows } from "./bought.ts";
@@ -48,9 +47,7 @@ function headOf(desk: QuoteDesk, width: Length): Block {
   const facts: readonly Fact[] = [
     { name: QUOTE.money, value: currencyWords(currency) },
     ...(quote.show.minutes === 0 ? [] : [{ name: QUOTE.labour, value: minutesWords(quote.show.minutes) }]),
-    ...(planWords.makesVoid === null
-      ? []
-      : [{ name: QUOTE.makesVoid, value: voidWords(planWords.makesVoid) }]),
+    ...voidFacts(planWords),
   ];
   return stack([
     pageHead(
@@ -95,15 +92,8 @@ function keySums(desk: QuoteDesk, width: Length): Block {
 }
 
 /** For whom, until when, and whose word it is. */
-function closing(width: Length): Block {
-  const each = part(subtract(width, mm(12)), 1 / 3);
-  const line = (name: string): Block =>
-    block(each, mm(14), [
-      ...placed(rule(each, "edge"), ZERO, mm(9)),
-      textAt(ZERO, mm(13), name, TYPE.caption),
-    ]);
-  return stack([gap(mm(8)), beside([line(QUOTE.forWhom), line(QUOTE.until), line(QUOTE.signed)], mm(6))]);
-}
+const closing = (width: Length): Block =>
+  stack([gap(mm(8)), writingLines(width, [QUOTE.forWhom, QUOTE.until, QUOTE.signed], mm(14))]);
 
 function deskOf(job: QuoteSheetJob, size: PaperSize, typeface: Typeface): QuoteDesk {
   let missing = 0;
@@ -112,7 +102,7 @@ function deskOf(job: QuoteSheetJob, size: PaperSize, typeface: Typeface): QuoteD
     missing += printed.missing;
     return printed.text;
   };
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   missing += house.missing;
   const { quote } = job;
   const printed: QuoteSheetJob = {

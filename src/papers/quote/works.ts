@@ -1,8 +1,8 @@
-import { mm, subtract, sum, type Length } from "../../lengths/index.ts";
+import { mm, type Length } from "../../lengths/index.ts";
 import { type Costs, GOODS_GROUPS, type Money } from "../../plans/index.ts";
 import { type Phrase, sizeRuns } from "../../words/index.ts";
 import { alikeWords, groupWord, minutesWords, QUOTE, sayMoney } from "../../words/quote.ts";
-import { type Block, gap, rule, stack } from "../block.ts";
+import { type Block, gap, rule, stack, restOf } from "../block.ts";
 import { points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { ruledHead } from "../tags.ts";
@@ -53,7 +53,11 @@ export function workRows(desk: QuoteDesk, width: Length): readonly Flowing[] {
       ? []
       : [{ name: QUOTE.having, width: mm(19), of: ({ having }: Costs) => [say(having)] }]),
   ];
-  const first = subtract(width, sum(sums.flatMap((column) => [column.width, BETWEEN])));
+  const first = restOf(
+    width,
+    BETWEEN,
+    sums.map((column) => column.width),
+  );
   const columns: readonly Column[] = [
     { name: QUOTE.work, width: first, align: "start" },
     ...sums.map((column) => ({ name: column.name, width: column.width, align: "end" as const })),

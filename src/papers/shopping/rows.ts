@@ -15,7 +15,7 @@ import {
   tapeSize,
   timesEach,
 } from "../../words/shopping.ts";
-import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
+import { beside, type Block, block, gap, placed, rule, stack, restOf } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { caution, tickBox } from "../tags.ts";
@@ -43,7 +43,7 @@ const BETWEEN = mm(3);
 
 function columnsOf(width: Length): readonly Column[] {
   const [count, reckoned, paid] = [mm(34), mm(36), mm(20)];
-  const what = subtract(width, sum([count, reckoned, paid, BETWEEN, BETWEEN, BETWEEN]));
+  const what = restOf(width, BETWEEN, [count, reckoned, paid]);
   return [
     { name: SHOPPING.howMany, width: count, align: "start" },
     { name: SHOPPING.what, width: what, align: "start" },

@@ -1,13 +1,13 @@
 import type { Typeface } from "../../drawings/index.ts";
 import type { Length } from "../../lengths/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
+import { unitWords } from "../../words/papers.ts";
 import { moneyFact, rackFact, SHOPPING, shoppingLine, shoppingTitle } from "../../words/shopping.ts";
 import type { Block } from "../block.ts";
 import { flowingPaper } from "../flowing.ts";
 import { type Page, paperOf, type PaperSize } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Fact } from "../tags.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { lengthsToGet, sheetsToGet, type SheetsToGet } from "./items.ts";
 import type { ShoppingDesk, ShoppingJob } from "./desk.ts";
 import { rowsOf } from "./rows.ts";
@@ -23,7 +23,7 @@ export function shoppingList(job: ShoppingJob, size: PaperSize, typeface: Typefa
 }
 
 function deskOf(job: ShoppingJob, size: PaperSize, typeface: Typeface): ShoppingDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const boards = job.boards.map((one) => ({ one, board: printable(one.board, typeface) }));
   return {
     paper: paperOf(size),
@@ -55,8 +55,7 @@ function headOf(desk: ShoppingDesk, sheets: readonly SheetsToGet[], width: Lengt
   const all: Fact[] = [{ name: SHOPPING.unit, value: unitWords(job.ruler) }];
   if (fromRack > 0) all.push({ name: SHOPPING.fromRackFact, value: rackFact(fromRack) });
   if (job.priced) all.push({ name: SHOPPING.money, value: moneyFact(job.currency) });
-  const { makesVoid } = job.planWords;
-  if (makesVoid !== null) all.push({ name: SHOPPING.makesVoid, value: voidWords(makesVoid) });
+  all.push(...voidFacts(job.planWords));
   return pageHead(
     desk,
     { title: shoppingTitle(job.works), line: shoppingLine(job.priced, fromRack > 0), facts: all },

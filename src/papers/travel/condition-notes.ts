@@ -25,7 +25,7 @@ const GRID = 4;
 export function conditionNotes(job: ConditionNotesJob, size: PaperSize, typeface: Typeface): readonly Page[] {
   const desk: Desk = { paper: paperOf(size), typeface };
   const { width } = desk.paper.content;
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface).texts;
+  const house = printableAll(job.house, typeface).texts;
   let missing = 0;
   const works = job.works.map((own): NotedWork => {
     const { title, maker, year, process } = own.work;

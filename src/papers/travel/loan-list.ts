@@ -1,17 +1,16 @@
 import type { Typeface } from "../../drawings/index.ts";
-import { type Length, mm, subtract, sum, ZERO } from "../../lengths/index.ts";
+import { type Length, mm, ZERO } from "../../lengths/index.ts";
 import { type Money, totalOf } from "../../plans/index.ts";
 import { sizeRuns } from "../../words/index.ts";
-import { voidWords } from "../../words/papers.ts";
 import { currencyWords, sayMoney } from "../../words/quote.ts";
 import { LOAN, loanTitle } from "../../words/travel.ts";
-import { beside, type Block, block, gap, placed, rule, stack } from "../block.ts";
+import { type Block, block, gap, placed, rule, stack, restOf } from "../block.ts";
 import { flowingPaper } from "../flowing.ts";
-import { pageHead } from "../head.ts";
-import { type Desk, type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
+import { pageHead, voidFacts } from "../head.ts";
+import { type Desk, type Page, paperOf, type PaperSize, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
-import { ruledHead, tickBox } from "../tags.ts";
+import { ruledHead, tickBox, writingLines } from "../tags.ts";
 import { clampedLines, paragraph, setLines, textAt, textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { LentWork, LoanListJob } from "./job.ts";
@@ -39,9 +38,7 @@ export function loanList(job: LoanListJob, size: PaperSize, typeface: Typeface):
       line: LOAN.line,
       facts: [
         { name: LOAN.money, value: currency === null ? LOAN.notTold : currencyWords(currency) },
-        ...(planWords.makesVoid === null
-          ? []
-          : [{ name: LOAN.makesVoid, value: voidWords(planWords.makesVoid) }]),
+        ...voidFacts(planWords),
       ],
     },
     width,
@@ -70,17 +67,7 @@ function lenderRows(
   width: Length,
 ): readonly Flowing[] {
   const widths = { number: mm(22), size: mm(40), value: mm(30), tick: mm(9) };
-  const title = subtract(
-    width,
-    sum([
-      widths.number,
-      widths.size,
-      widths.value,
-      widths.tick,
-      widths.tick,
-      ...Array.from({ length: 5 }, () => BETWEEN),
-    ]),
-  );
+  const title = restOf(width, BETWEEN, [...Object.values(widths), widths.tick]);
   const columns: readonly Column[] = [
     { name: LOAN.number, width: widths.number, align: "start" },
     { name: LOAN.work, width: title, align: "start" },
@@ -130,32 +117,18 @@ function totalRow(desk: LoanDesk, width: Length): Block {
   const told = works.flatMap(({ value }): Money[] => (value === null ? [] : [value]));
   if (told.length === 0) return gap(mm(1));
   const name = told.length === works.length ? LOAN.inAll : LOAN.asFarAsKnown;
-  const right = subtract(width, sum([mm(9), mm(9), BETWEEN, BETWEEN]));
+  const right = restOf(width, BETWEEN, [mm(9), mm(9)]);
   return block(width, mm(12), [
     textAt(ZERO, mm(8), name, { ...TITLE, weight: "bold" }),
     textAt(right, mm(8), sayMoney(totalOf(told), digits), TOTAL, "end"),
   ]);
 }
 
-/** Lines to write on, side by side, their names below. */
-function lines(width: Length, names: readonly string[]): Block {
-  const each = part(subtract(width, mm(6 * (names.length - 1))), 1 / names.length);
-  return stack([
-    gap(mm(6)),
-    beside(
-      names.map((name) =>
-        block(each, mm(13), [
-          ...placed(rule(each, "edge"), ZERO, mm(8)),
-          textAt(ZERO, mm(12), name, TYPE.caption),
-        ]),
-      ),
-      mm(6),
-    ),
-  ]);
-}
+const lines = (width: Length, names: readonly string[]): Block =>
+  stack([gap(mm(6)), writingLines(width, names, mm(13))]);
 
 function deskOf(job: LoanListJob, size: PaperSize, typeface: Typeface): LoanDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   let missing = house.missing;
   const works = job.works.map((own) => {
     const { title, maker, year } = own.work;

@@ -1,12 +1,13 @@
 import type { Typeface } from "../../drawings/index.ts";
-import { inch, type Length, mm, type Ruler, smaller, subtract, sum } from "../../lengths/index.ts";
+import { type Length, mm, subtract, sum, fineRuler } from "../../lengths/index.ts";
 import type { Crate } from "../../plans/index.ts";
 import { sizeRuns, withUnit } from "../../words/index.ts";
-import { unitWords, voidWords } from "../../words/papers.ts";
-import { boxLine, crateName, massWords, PACKING, packingTitle, roomRuns } from "../../words/travel.ts";
-import { beside, type Block, gap, rule, stack } from "../block.ts";
+import { unitWords } from "../../words/papers.ts";
+import { boxLine, crateName, PACKING, packingTitle, roomRuns } from "../../words/travel.ts";
+import { massWords } from "../../words/weights.ts";
+import { beside, type Block, gap, rule, stack, restOf, columns } from "../block.ts";
 import { flowingPaper } from "../flowing.ts";
-import { pageHead } from "../head.ts";
+import { pageHead, voidFacts } from "../head.ts";
 import { type Desk, type Page, paperOf, type PaperSize, part, points } from "../paper.ts";
 import { printable, printableAll } from "../printable.ts";
 import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
@@ -46,9 +47,7 @@ function headOf(desk: PackingDesk, width: Length): Block {
   const facts: readonly Fact[] = [
     { name: PACKING.unit, value: unitWords(ruler) },
     { name: PACKING.load, value: massWords(plan.crates.reduce((all, { mass }) => all + mass, 0)) },
-    ...(planWords.makesVoid === null
-      ? []
-      : [{ name: PACKING.makesVoid, value: voidWords(planWords.makesVoid) }]),
+    ...voidFacts(planWords),
   ];
   const count = plan.crates.reduce((all, crate) => all + crate.works.length, 0);
   return pageHead(
@@ -69,18 +68,8 @@ function headOf(desk: PackingDesk, width: Length): Block {
 function crateRows(desk: PackingDesk, crate: Crate, index: number, width: Length): readonly Flowing[] {
   const { job, plan, works, ruler } = desk.job;
   const widths = { order: mm(12), size: mm(56), weight: mm(26), tick: mm(9) };
-  const title = subtract(
-    width,
-    sum([
-      widths.order,
-      widths.size,
-      widths.weight,
-      widths.tick,
-      widths.tick,
-      ...Array.from({ length: 5 }, () => BETWEEN),
-    ]),
-  );
-  const columns: readonly Column[] = [
+  const title = restOf(width, BETWEEN, [...Object.values(widths), widths.tick]);
+  const table: readonly Column[] = [
     { name: PACKING.order, width: widths.order, align: "start" },
     { name: PACKING.work, width: title, align: "start" },
     { name: PACKING.size, width: widths.size, align: "start" },
@@ -88,7 +77,7 @@ function crateRows(desk: PackingDesk, crate: Crate, index: number, width: Length
     { name: PACKING.going, width: widths.tick, align: "middle" },
     { name: PACKING.back, width: widths.tick, align: "middle" },
   ];
-  const head = tableHead(desk, columns, BETWEEN);
+  const head = tableHead(desk, table, BETWEEN);
   const name = paragraph(desk, crateName(index), CRATE, mm(38));
   const fact = (caption: string, value: Parameters<typeof paragraph>[1], wide: Length): Block =>
     stack([paragraph(desk, caption, TYPE.caption, wide), gap(mm(0.8)), paragraph(desk, value, BUILD, wide)]);
@@ -122,7 +111,7 @@ function crateRows(desk: PackingDesk, crate: Crate, index: number, width: Length
       const mark = works[work]?.mark ?? "";
       return {
         block: tableRow(
-          columns,
+          table,
           [
             textLine(desk, String(place + 1), TITLE),
             stack([
@@ -143,24 +132,19 @@ function crateRows(desk: PackingDesk, crate: Crate, index: number, width: Length
   ];
 }
 
-/** Finer than borders are marked: how thick a mat is. */
-const fine = ({ unit, graduation }: Ruler): Ruler => ({
-  unit,
-  graduation: smaller(graduation, unit === "in" ? inch(1, 32) : mm(0.1)),
-});
-
 function boxRows(desk: PackingDesk, width: Length): readonly Flowing[] {
   const { boxed, box, ruler } = desk.job;
   if (boxed.length === 0) return [];
-  const each = part(subtract(width, sum(Array.from({ length: 4 }, () => BETWEEN))), 0.2);
-  const columns: readonly Column[] = [
-    PACKING.boxSize,
-    PACKING.count,
-    PACKING.thick,
-    PACKING.fit,
-    PACKING.needed,
-  ].map((name, index) => ({ name, width: each, align: index === 0 ? "start" : "end" }));
-  const head = tableHead(desk, columns, BETWEEN);
+  const names = [PACKING.boxSize, PACKING.count, PACKING.thick, PACKING.fit, PACKING.needed];
+  const [each = width] = columns(
+    width,
+    BETWEEN,
+    names.map(() => 1),
+  );
+  const table = names.map(
+    (name, index): Column => ({ name, width: each, align: index === 0 ? "start" : "end" }),
+  );
+  const head = tableHead(desk, table, BETWEEN);
   const named = ruledHead(desk, PACKING.boxes, width);
   const cell = (words: Parameters<typeof paragraph>[1], align: "start" | "end" = "end"): Block =>
     paragraph(desk, words, SIZE, each, align);
@@ -178,11 +162,11 @@ function boxRows(desk: PackingDesk, width: Length): readonly Flowing[] {
     ...boxed.map(
       (one): Flowing => ({
         block: tableRow(
-          columns,
+          table,
           [
             cell(sizeRuns(one, ruler, "up"), "start"),
             cell(String(one.count)),
-            cell(withUnit(one.each, fine(ruler), "up")),
+            cell(withUnit(one.each, fineRuler(ruler), "up")),
             cell(one.fit === 0 ? PACKING.tooThick : String(one.fit)),
             cell(one.fit === 0 ? "" : String(one.boxes)),
           ],
@@ -195,7 +179,7 @@ function boxRows(desk: PackingDesk, width: Length): readonly Flowing[] {
 }
 
 function deskOf(job: PackingListJob, size: PaperSize, typeface: Typeface): PackingDesk {
-  const house = printableAll({ studio: job.house.studio, show: job.house.show }, typeface);
+  const house = printableAll(job.house, typeface);
   const box = printable(job.box.name, typeface);
   const titles = job.job.works.map(({ title }) => printable(title, typeface, 300));
   const marks = job.works.map(({ mark }) => printable(mark, typeface));
