@@ -1,4 +1,4 @@
-import type { Sides, Size } from "../geometry/index.ts";
+import { type Sides, SIDES, type Size } from "../geometry/index.ts";
 import { add, larger, type Length, scale, subtract, times, toGraduation, ZERO } from "../lengths/index.ts";
 import type { Check } from "./check.ts";
 import type { Design, LiftRule } from "./design.ts";
@@ -78,8 +78,6 @@ export function findBorders(design: Design, window: Size, beyond: Sides): Border
 
 /** How the rest of the height is shared: by a rule of the design, or so that foot and head differ as two given borders do. */
 type Sharing = LiftRule | { readonly rule: "difference"; readonly head: Length; readonly foot: Length };
-
-const SIDES = ["head", "left", "right", "foot"] as const;
 
 const allround = (length: Length): Sides => ({ head: length, left: length, right: length, foot: length });
 

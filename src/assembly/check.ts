@@ -4,6 +4,12 @@ import type { Length } from "../lengths/index.ts";
 /** "stop": it cannot be made as asked. "warn": it can, and someone will be sorry. "note": worth knowing. */
 export type Level = "stop" | "warn" | "note";
 
+const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
+
+/** Checks with the stops first, then the warnings, else in their order. */
+export const stopsFirst = <One extends { readonly level: Level }>(checks: readonly One[]): One[] =>
+  checks.toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]);
+
 /** A problem or a thing worth knowing, as a record. `words` turns it into a sentence; nothing here is text. */
 export type Check = { readonly level: Level } & CheckBody;
 

@@ -1,7 +1,7 @@
 import { area, clippedArea, type Size } from "../geometry/index.ts";
 import { fromReal, type Length } from "../lengths/index.ts";
 import { findBorders } from "./borders.ts";
-import type { Check, Level } from "./check.ts";
+import { type Check, stopsFirst } from "./check.ts";
 import type { Composition, PlacedPrint } from "./composition.ts";
 import type { Design } from "./design.ts";
 import { editionChecks } from "./edition.ts";
@@ -11,8 +11,6 @@ import { boardChecks, holdChecks, placePrint, placeSteps } from "./place.ts";
 import { madeStep, plus, type Step } from "./reckoning.ts";
 import { DIAGONAL } from "./step-names.ts";
 import { beyondWindow, findWindow } from "./window.ts";
-
-const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
 
 /**
  * Composes one work: from the print to window, borders, mats, cover, pockets and stops, with every
@@ -50,7 +48,7 @@ export function compose(design: Design): Composition {
     stops: findStops(design, stacked.mats),
     diagonal,
     // A stable sort: stops first, then warnings, then notes, each in the order of the work.
-    checks: checks.toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
+    checks: stopsFirst(checks),
     reckoning: [
       ...window.steps,
       ...bordered.steps,

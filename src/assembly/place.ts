@@ -9,6 +9,7 @@ import {
   type Side,
   type Sides,
   type Size,
+  SIDES,
 } from "../geometry/index.ts";
 import {
   add,
@@ -27,8 +28,6 @@ import type { LevelSheet } from "./level.ts";
 import { minus, operand, plus, type Step } from "./reckoning.ts";
 import { COVER, POCKET } from "./step-names.ts";
 import { type FoundWindow, holdAsked } from "./window.ts";
-
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 
 interface PlacedSheet {
   readonly left: Length;

@@ -1,5 +1,5 @@
 import { type Length, subtract } from "../lengths/index.ts";
-import type { Box, Point, RealBox, RealPoint } from "./types.ts";
+import type { Box, Point, RealBox, RealPoint, Side, Size } from "./types.ts";
 
 /** Whether one upright rectangle lies wholly within another; touching edges are within. */
 export const withinBox = (inner: RealBox, outer: RealBox): boolean =>
@@ -23,3 +23,9 @@ export const mirroredBox = (box: Box, width: Length): Box => ({
 /** Real points on the other side of a board `width` wide. They then go round the other way. */
 export const mirroredOutline = (points: readonly RealPoint[], width: number): readonly RealPoint[] =>
   points.map(({ x, y }) => ({ x: width - x, y }));
+
+/** In the order in which borders are told. */
+export const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
+
+/** A size lying where it stood, and standing where it lay. */
+export const quarterTurned = ({ width, height }: Size): Size => ({ width: height, height: width });

@@ -1,6 +1,6 @@
 export type * from "./types.ts";
 export { area, clippedArea } from "./area.ts";
-export { mirroredBox, mirroredOutline, mirroredPoint, withinBox } from "./boxes.ts";
+export { mirroredBox, mirroredOutline, mirroredPoint, quarterTurned, SIDES, withinBox } from "./boxes.ts";
 export * from "./constructions.ts";
 export { outlineHolds } from "./contains.ts";
 export { twiceSignedArea, windingOf } from "./exact.ts";

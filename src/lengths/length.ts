@@ -10,6 +10,7 @@ export type Length = number & { readonly [unit]: "tick" };
 export type Rounding = "down" | "up" | "nearest";
 
 export const TICKS_PER_MILLIMETRE = 80_000;
+export const TICKS_PER_METRE = 1000 * TICKS_PER_MILLIMETRE;
 export const TICKS_PER_INCH = 2_032_000;
 
 /** Nothing in this trade is longer; past it a sum of products could leave the safe integers unseen. */

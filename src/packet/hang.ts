@@ -1,5 +1,5 @@
 import type { Typeface } from "../drawings/index.ts";
-import type { FramePlan } from "../assembly/index.ts";
+import { type FramePlan, framedSize } from "../assembly/index.ts";
 import { negate } from "../lengths/index.ts";
 import {
   type HangingSheetJob,
@@ -10,7 +10,6 @@ import {
   type PlanWords,
 } from "../papers/index.ts";
 import {
-  type FrameOnWall,
   framedOnWall,
   type HangProblem,
   hangWall,
@@ -153,10 +152,7 @@ export function planWalls(
       return [];
     }
     const own = shared.ofWall[index] ?? [];
-    const hangs = own.flatMap((work): WallWork[] => {
-      const one = framed[work] ?? null;
-      return one === null ? [] : [one];
-    });
+    const hangs = own.flatMap((work) => framed[work] ?? []);
     const read = readShowWall(wall, name, hangs, named, practice, habits.value);
     if (read.ok) return [{ name, hung: hangWall(read.value), works: own }];
     problems.push(
@@ -195,10 +191,7 @@ function framedWork(
   const { work, frame } = one;
   const stated = readStatedFrame(work, practice);
   if (!stated.ok) return stated;
-  const made: FrameOnWall | null = isFramed(one, plan)
-    ? { ...plan.sizes.outer, mass: plan.mass.total, depth: plan.depth }
-    : null;
-  const onWall = stated.value ?? made;
+  const onWall = stated.value ?? (isFramed(one, plan) ? framedSize(plan) : null);
   if (onWall !== null) {
     const overall = frame?.kind.moulding.overall ?? practice.moulding?.overall ?? null;
     return framedOnWall(work, onWall, overall, practice, document);

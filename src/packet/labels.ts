@@ -1,6 +1,6 @@
 import { LABEL_LIMITS, labelChecks } from "../assembly/index.ts";
 import type { LabelsJob } from "../papers/index.ts";
-import type { WorkDocument } from "../show/index.ts";
+import { checkJson, type WorkDocument } from "../show/index.ts";
 import { sayLabelCheck } from "../words/labels.ts";
 import { type Packeted, workWords } from "./bench-sheets.ts";
 import type { Blanks } from "./blanks.ts";
@@ -44,12 +44,7 @@ export function labelJson(work: WorkDocument): { readonly label?: object } {
     ? {}
     : {
         label: {
-          checks: checks.map((check) => ({
-            code: check.code,
-            level: check.level,
-            text: sayLabelCheck(check, LABEL_LIMITS),
-            about: "record.label",
-          })),
+          checks: checks.map((check) => checkJson(check, sayLabelCheck(check, LABEL_LIMITS), "record.label")),
         },
       };
 }

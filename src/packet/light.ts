@@ -1,5 +1,5 @@
 import { type LightPlan, planLight } from "../assembly/index.ts";
-import { isoOf, type PracticeDocument, readWorkLight, type ShowLight } from "../show/index.ts";
+import { checkJson, isoOf, type PracticeDocument, readWorkLight, type ShowLight } from "../show/index.ts";
 import { sayLightCheck } from "../words/light.ts";
 import { type ComposedWork, ofEachWork } from "./works.ts";
 
@@ -35,10 +35,5 @@ const jsonOf = (plan: LightPlan): object => ({
   fullestYear: plan.fullestYear,
   until: day(plan.until),
   rested: day(plan.rested),
-  checks: plan.checks.map((check) => ({
-    code: check.code,
-    level: check.level,
-    text: sayLightCheck(check, isoOf),
-    about: "light",
-  })),
+  checks: plan.checks.map((check) => checkJson(check, sayLightCheck(check, isoOf), "light")),
 });

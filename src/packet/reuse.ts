@@ -1,5 +1,4 @@
 import { bestFitting, type Fit, fitInto } from "../assembly/index.ts";
-import type { Side } from "../geometry/index.ts";
 import { absolute, fineRuler, type Length, printLength } from "../lengths/index.ts";
 import {
   fitJson,
@@ -13,6 +12,7 @@ import type { Language } from "../words/index.ts";
 import { REUSE_TABLE } from "../words/packet.ts";
 import type { TableOut } from "./file.ts";
 import type { ComposedWork } from "./works.ts";
+import { SIDES } from "../geometry/index.ts";
 
 /** What exists, and which works go into it best, the best one first. */
 export interface Reuse {
@@ -60,8 +60,6 @@ export const reuseJson = (reuse: readonly Reuse[], language: Language): { readon
           })),
         })),
       };
-
-const SIDES = ["head", "left", "right", "foot"] as const satisfies readonly Side[];
 
 /** Every frame and mat that exists with every work, the best one first: what comes out of its borders, what shows. */
 export const reuseTable = (reuse: readonly Reuse[]): TableOut => ({

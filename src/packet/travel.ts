@@ -1,4 +1,4 @@
-import { type FramePlan, type HoldPlan, paneMass, USUAL_FRAMING } from "../assembly/index.ts";
+import { type FramePlan, framedSize, type HoldPlan, paneMass, USUAL_FRAMING } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
 import type { Size } from "../geometry/index.ts";
 import { type Length, sum, ZERO } from "../lengths/index.ts";
@@ -41,10 +41,7 @@ function closedThickness({ composition }: ComposedWork, held: HoldPlan | null): 
 /** A work as it travels: in its frame, or its closed mat alone, boards without their windows. */
 function travelling(one: ComposedWork, held: HoldPlan | null, framed: FramePlan | null): Travelling {
   const { work, composition, quantity: count } = one;
-  if (framed !== null) {
-    const { sizes, depth, mass } = framed;
-    return { title: work.title, ...sizes.outer, depth, mass: mass.total, count };
-  }
+  if (framed !== null) return { title: work.title, ...framedSize(framed), count };
   const { outer, design } = composition;
   const depth = closedThickness(one, held);
   const mass = paneMass(outer.width * outer.height, depth, USUAL_FRAMING[design.ruler.unit].boardDensity);

@@ -11,7 +11,7 @@ import { aboutChopping, type ChoppingSpeech, sayChoppingBound, sayChoppingCheck 
 import { sayChoppingPlan } from "../words/chop-text.ts";
 import { type Clock, cutProblemJson, numberIn } from "./cut-json.ts";
 import type { CutProblem, CutUnit } from "./job-reader.ts";
-import { unreadJson } from "./json.ts";
+import { unreadJson, checkJson } from "./json.ts";
 import { readChop } from "./read-chop.ts";
 
 /** A job as it was read, its plan, and whether some rail of it cannot be made. */
@@ -114,11 +114,8 @@ export function choppingPlanJson(
       n: count,
     })),
     seconds: Math.round(seconds * 1000) / 1000,
-    checks: plan.checks.map((check) => ({
-      code: check.code,
-      level: check.level,
-      text: sayChoppingCheck(check, speech),
-      about: aboutChopping(check, made),
-    })),
+    checks: plan.checks.map((check) =>
+      checkJson(check, sayChoppingCheck(check, speech), aboutChopping(check, made)),
+    ),
   };
 }

@@ -17,7 +17,7 @@ import {
   sayCutWanted,
   sayDropOutOf,
 } from "../words/cutting.ts";
-import { type ProblemJson, unreadJson } from "./json.ts";
+import { type ProblemJson, unreadJson, checkJson } from "./json.ts";
 import type { CutProblem, CutUnit } from "./job-reader.ts";
 import { readCut } from "./read-cut.ts";
 
@@ -91,12 +91,7 @@ export function cuttingPlanJson(job: CuttingJob, plan: CuttingPlan, unit: CutUni
     proven: plan.proven,
     settings: plan.settings,
     seconds: Math.round(seconds * 1000) / 1000,
-    checks: plan.checks.map((check) => ({
-      code: check.code,
-      level: check.level,
-      text: sayCuttingCheck(check, speech),
-      about: aboutCutting(check),
-    })),
+    checks: plan.checks.map((check) => checkJson(check, sayCuttingCheck(check, speech), aboutCutting(check))),
   };
 }
 

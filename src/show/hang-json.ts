@@ -8,7 +8,7 @@ import {
   STANDARD_GRAVITY,
 } from "../assembly/index.ts";
 import type { Length } from "../lengths/index.ts";
-import type { Balance, WallCheck, WallPlan } from "../plans/index.ts";
+import type { Balance, WallPlan } from "../plans/index.ts";
 import {
   HANGING,
   type HangingSpeech,
@@ -21,7 +21,7 @@ import { saySum } from "../words/index.ts";
 import { roundedUp } from "../words/weights.ts";
 import type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
 import { hangWall } from "./hang-wall.ts";
-import { placeJson, type ProblemJson, unreadJson } from "./json.ts";
+import { type ProblemJson, unreadJson, checkJson, lengthsJson } from "./json.ts";
 import { readHang } from "./read-hang.ts";
 
 /** Reads one wall, lays it out and hangs every work. */
@@ -47,7 +47,7 @@ export const hangProblemJson = ({ field, found, wanted }: HangProblem): ProblemJ
 export function hungWallJson({ request, plan, works, hardware }: HungWall): object {
   const { ruler, job, safety } = request;
   const speech: HangingSpeech = { ruler, job };
-  const at = (length: Length): object => placeJson(length, ruler);
+  const { at } = lengthsJson(ruler);
   return {
     works: works.map((hung, index) => ({
       ...workJson(hung, index, request, plan, speech),
@@ -61,7 +61,7 @@ export function hungWallJson({ request, plan, works, hardware }: HungWall): obje
       rowBalance: plan.rowBalance === null ? null : balanceJson(plan.rowBalance, at),
       checks: plan.checks
         .filter((check) => !("frame" in check))
-        .map((check) => wallCheckJson(check, "wall", speech)),
+        .map((check) => checkJson(check, sayWallCheck(check, speech), "wall")),
     },
     safety,
     checks: request.hookKnown
@@ -97,7 +97,7 @@ function workJson(
   plan: WallPlan,
   speech: HangingSpeech,
 ): object {
-  const at = (length: Length): object => placeJson(length, ruler);
+  const { at } = lengthsJson(ruler);
   const work = works[index];
   const about = `works.${index}`;
   return {
@@ -119,13 +119,8 @@ function workJson(
     checks: [
       ...plan.checks
         .filter((check) => "frame" in check && check.frame === index)
-        .map((check) => wallCheckJson(check, about, speech)),
-      ...checks.map((check) => ({
-        code: check.code,
-        level: check.level,
-        text: sayHangCheck(check, speech),
-        about,
-      })),
+        .map((check) => checkJson(check, sayWallCheck(check, speech), about)),
+      ...checks.map((check) => checkJson(check, sayHangCheck(check, speech), about)),
     ],
     reckoning: reckoning.map((step) => ({
       name: sayHangStep(step.name),
@@ -134,13 +129,6 @@ function workJson(
     })),
   };
 }
-
-const wallCheckJson = (check: WallCheck, about: string, speech: HangingSpeech): object => ({
-  code: check.code,
-  level: check.level,
-  text: sayWallCheck(check, speech),
-  about,
-});
 
 const angleJson = (wire: HungWork["wire"]): number | null =>
   wire === null ? null : Math.round(wire.angle * 100) / 100;

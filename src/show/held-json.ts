@@ -1,13 +1,14 @@
 import type { HeldBed, HoldPlan, WallPiece } from "../assembly/index.ts";
 import type { Corner } from "../geometry/index.ts";
-import { type Length, printLength, type Rounding, type Ruler, toMillimetres } from "../lengths/index.ts";
+import { type Ruler } from "../lengths/index.ts";
 import { aboutHoldCheck, sayHoldCheck, sayMaterial, sayMovement, sayRefused } from "../words/held.ts";
 import type { Speech } from "../words/index.ts";
+import { sizeJson, checkJson, lengthsJson } from "./json.ts";
 
 /** How a work is held, in the open format: a maximum rounded down, a minimum up, a place to the nearest. */
 export function heldJson(plan: HoldPlan, speech: Speech): object {
   const { ruler } = speech;
-  const { at, most, least } = writerOf(ruler);
+  const { at, most, least } = lengthsJson(ruler);
   const { way, asked, refused, pockets, strips, hinges, boards, movement } = plan;
   return {
     way,
@@ -37,10 +38,10 @@ export function heldJson(plan: HoldPlan, speech: Speech): object {
     hinges: {
       kind: hinges.kind,
       at: hinges.at.map(at),
-      tab: { width: at(hinges.tab.width), height: at(hinges.tab.height) },
+      tab: sizeJson(hinges.tab, at),
       pasted: at(hinges.pasted),
       bare: at(hinges.bare),
-      cross: { width: at(hinges.cross.width), height: at(hinges.cross.height) },
+      cross: sizeJson(hinges.cross, at),
       slit: { down: at(hinges.slit.down), length: least(hinges.slit.length) },
     },
     bed: bedJson(plan.bed, ruler),
@@ -60,25 +61,12 @@ export function heldJson(plan: HoldPlan, speech: Speech): object {
       source,
       known,
     })),
-    checks: plan.checks.map((check) => ({
-      code: check.code,
-      level: check.level,
-      text: sayHoldCheck(check, speech),
-      about: aboutHoldCheck(check),
-    })),
+    checks: plan.checks.map((check) => checkJson(check, sayHoldCheck(check, speech), aboutHoldCheck(check))),
   };
 }
 
-function writerOf(ruler: Ruler): Readonly<Record<"at" | "most" | "least", (length: Length) => object>> {
-  const rounded = (rounding: Rounding) => (length: Length) => ({
-    mm: toMillimetres(length),
-    text: printLength(length, ruler, rounding),
-  });
-  return { at: rounded("nearest"), most: rounded("down"), least: rounded("up") };
-}
-
 function bedJson(bed: HeldBed, ruler: Ruler): object {
-  const { at, least } = writerOf(ruler);
+  const { at, least } = lengthsJson(ruler);
   const pieces = (all: readonly WallPiece[]): object =>
     all.map(({ side, width, length }) => ({ side, width: at(width), length: at(length) }));
   switch (bed.kind) {
@@ -87,7 +75,7 @@ function bedJson(bed: HeldBed, ruler: Ruler): object {
     case "sink":
       return {
         kind: bed.kind,
-        opening: { width: at(bed.opening.width), height: at(bed.opening.height) },
+        opening: sizeJson(bed.opening, at),
         room: at(bed.room),
         depth: at(bed.depth),
         layers: bed.layers,
@@ -99,7 +87,7 @@ function bedJson(bed: HeldBed, ruler: Ruler): object {
     case "raised":
       return {
         kind: bed.kind,
-        riser: { width: at(bed.riser.width), height: at(bed.riser.height) },
+        riser: sizeJson(bed.riser, at),
         left: at(bed.left),
         top: at(bed.top),
         height: at(bed.height),

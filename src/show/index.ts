@@ -11,7 +11,7 @@ export {
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 export { type FrameKind, type FramePractice, framePracticeFor } from "./read-frames.ts";
 export { type Framed, readWorkFrame, type WorkFrame } from "./read-work-frame.ts";
-export { type ProblemJson, problemJson, unreadJson } from "./json.ts";
+export { checkJson, type ProblemJson, problemJson, unreadJson } from "./json.ts";
 export { DEFAULT_HABITS, type Habits, type Practice } from "./practice.ts";
 export { foundText, type Problem, type Wanted } from "./problem.ts";
 export { habitsFor, inPractice, readDesign } from "./read-design.ts";

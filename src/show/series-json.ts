@@ -1,8 +1,6 @@
-import type { Sides, Size } from "../geometry/index.ts";
-import type { Ruler } from "../lengths/index.ts";
 import { planSeries, type SeriesPlan, type SeriesWork } from "../plans/index.ts";
 import { sayMisfit } from "../words/series.ts";
-import { placeJson, problemJson, unreadJson } from "./json.ts";
+import { problemJson, unreadJson, sizeJson, sidesJson, lengthsJson } from "./json.ts";
 import type { Problem } from "./problem.ts";
 import { readSeries, type SeriesRequest } from "./read-series.ts";
 
@@ -35,6 +33,7 @@ export function seriesResult(document: unknown): { readonly json: object; readon
 
 /** The sizes for every number of them, in the open format. */
 export function seriesPlanJson({ request: { job, ruler }, plan }: PlannedSeries): object {
+  const { at } = lengthsJson(ruler);
   return {
     fewest: plan.fewest,
     steps: plan.steps.map(({ sizes, cost, bound, proven, saving }) => ({
@@ -49,8 +48,8 @@ export function seriesPlanJson({ request: { job, ruler }, plan }: PlannedSeries)
         works: works.map(({ work, fit }) => ({
           work,
           title: job.works[work]?.name ?? "",
-          outer: sizeJson(fit.outer, ruler),
-          borders: sidesJson(fit.borders, ruler),
+          outer: sizeJson(fit.outer, at),
+          borders: sidesJson(fit.borders, at),
         })),
       })),
     })),
@@ -62,14 +61,3 @@ export function seriesPlanJson({ request: { job, ruler }, plan }: PlannedSeries)
     })),
   };
 }
-
-const sizeJson = ({ width, height }: Size, ruler: Ruler): object => ({
-  width: placeJson(width, ruler),
-  height: placeJson(height, ruler),
-});
-const sidesJson = ({ head, left, right, foot }: Sides, ruler: Ruler): object => ({
-  head: placeJson(head, ruler),
-  left: placeJson(left, ruler),
-  right: placeJson(right, ruler),
-  foot: placeJson(foot, ruler),
-});

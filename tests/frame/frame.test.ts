@@ -32,7 +32,7 @@ describe("a frame made to its package", () => {
   });
 
   test("[FR6] a wall is told the outer size, the whole weight and the depth", () => {
-    const framed = framedSize(composedOf(LETTER), frameOf());
+    const framed = framedSize(planFrame(composedOf(LETTER), frameOf()));
     expect(toInches(framed.width)).toBe(12.125);
     expect(toInches(framed.height)).toBe(15.125);
     // Acrylic 0.36, mat, mount and print 0.2, backing 0.09, oak 0.6 kg, fittings.

@@ -1,4 +1,4 @@
-import type { Size } from "../../geometry/index.ts";
+import { quarterTurned, type Size } from "../../geometry/index.ts";
 import { half, type Length, scale, subtract, sum, toGraduation } from "../../lengths/index.ts";
 import { compose } from "../compose.ts";
 import type { Composition } from "../composition.ts";
@@ -111,8 +111,6 @@ export function composeInFrame(design: Design, { frame, mat, balance, around }: 
   return balance === "seen" && movable ? compose(balancedSeen(composition, frame)) : composition;
 }
 
-const turned = ({ width, height }: Size): Size => ({ width: height, height: width });
-
 const square = (size: Size | null): boolean => size === null || size.width === size.height;
 
 /** What exists hangs either way up: as it is given, then turned, where that is another. A mat whose opening is not in its middle hangs as it is given. */
@@ -126,8 +124,8 @@ export function waysUp(one: InFrame): readonly InFrame[] {
     one,
     {
       ...one,
-      frame: { ...frame, opening: opening === null ? null : turned(opening) },
-      mat: mat === null ? null : { ...mat, ...turned(mat), window: turned(mat.window) },
+      frame: { ...frame, opening: opening === null ? null : quarterTurned(opening) },
+      mat: mat === null ? null : { ...mat, ...quarterTurned(mat), window: quarterTurned(mat.window) },
     },
   ];
 }

@@ -1,14 +1,12 @@
-import type { Side } from "../../geometry/index.ts";
 import { inch, type Length, mm, negate, subtract, type Unit, ZERO } from "../../lengths/index.ts";
-import type { Level } from "../check.ts";
 import type { Composition } from "../composition.ts";
 import { movementOf } from "../hold/index.ts";
 import type { Direction, FrameCheck, FramePlan } from "./frame-plan.ts";
 import { liftOf } from "./opening.ts";
+import { stopsFirst } from "../check.ts";
+import { SIDES } from "../../geometry/index.ts";
 
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 const DIRECTIONS: readonly Direction[] = ["width", "height"];
-const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
 
 /** 1 to 3 mm of clearance in the rebate, by size (Fine Art Trade Guild framing standards, as reprinted on members' sites). */
 export const LEAST_ROOM = mm(1);
@@ -28,14 +26,14 @@ export function frameChecks(
   composition: Composition,
   process: string,
 ): readonly FrameCheck[] {
-  return [
+  return stopsFirst([
     ...sizeChecks(plan),
     ...lipChecks(plan, composition),
     ...roomChecks(plan, composition),
     ...depthChecks(plan),
     ...glazingChecks(plan, composition, process),
     ...woodChecks(plan),
-  ].toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]);
+  ]);
 }
 
 function* sizeChecks({ sizes: { opening, slack } }: Omit<FramePlan, "checks">): Generator<FrameCheck> {

@@ -29,11 +29,9 @@ export interface Fit {
  * the larger least border. Common practice, no source. Never throws.
  */
 export function fitInto(design: Design, one: InFrame): Fit {
-  const [first, ...more] = waysUp(one).map((way, index) => fitOf(design, way, index > 0));
-  return more.reduce(
-    (best, fit) => (compareFits(fit, best) < 0 ? fit : best),
-    first ?? fitOf(design, one, false),
-  );
+  return waysUp(one)
+    .map((way, index) => fitOf(design, way, index > 0))
+    .reduce((best, fit) => (compareFits(fit, best) < 0 ? fit : best));
 }
 
 function fitOf(design: Design, inFrame: InFrame, isTurned: boolean): Fit {

@@ -1,4 +1,4 @@
-import type { Side, Sides, Size } from "../../geometry/index.ts";
+import { type Sides, SIDES, type Size } from "../../geometry/index.ts";
 import {
   fromReal,
   larger,
@@ -66,7 +66,7 @@ export function planFrame(
 export const frameStops = (plan: FramePlan | null): readonly FrameCheck[] =>
   (plan?.checks ?? []).filter(({ level }) => level === "stop");
 
-/** What a wall needs to know of a framed work. */
+/** What a wall, and a crate, needs to know of a framed work. */
 export interface FramedSize extends Size {
   /** Kilograms, fittings and all, rather too much than too little. */
   readonly mass: number;
@@ -74,15 +74,12 @@ export interface FramedSize extends Size {
   readonly depth: Length;
 }
 
-/** The outer size, the whole weight and the depth of a composed work in its kind of frame. */
-export function framedSize(
-  composition: Composition,
-  frame: FrameFacts,
-  held: HoldPlan | null = null,
-): FramedSize {
-  const { sizes, mass, depth } = planFrame(composition, frame, held);
-  return { ...sizes.outer, mass: mass.total, depth };
-}
+/** A framed work's outer size, whole weight and depth. */
+export const framedSize = ({ sizes, mass, depth }: FramePlan): FramedSize => ({
+  ...sizes.outer,
+  mass: mass.total,
+  depth,
+});
 
 const lessThan = ({ width, height }: Size, by: Length): Size => ({
   width: subtract(width, by),
@@ -178,7 +175,7 @@ function reckoningOf(
     ]),
     ...(borders === undefined
       ? []
-      : (["head", "left", "right", "foot"] as const satisfies readonly Side[]).map((side) =>
+      : SIDES.map((side) =>
           step({ of: "seen", side }, minus(operand(borders[side]), operand(hidden[side])), seen[side]),
         )),
     ...(first === undefined ? [] : [step({ of: "stack" }, more.reduce(plus, first), stack.depth)]),

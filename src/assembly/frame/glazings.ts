@@ -1,4 +1,4 @@
-import { fromReal, type Length } from "../../lengths/index.ts";
+import { fromReal, type Length, TICKS_PER_METRE } from "../../lengths/index.ts";
 import type { HumidityRange } from "../hold/index.ts";
 
 export type GlazingKind = "glass" | "acrylic";
@@ -75,5 +75,4 @@ function dampShare(damp: GlazingMatter["damp"], humidity: number): number {
 export const paneMass = (area: number, thickness: Length, density: number): number =>
   (area / TICKS_PER_SQUARE_METRE) * (thickness / TICKS_PER_METRE) * density;
 
-const TICKS_PER_METRE = 80_000_000;
 export const TICKS_PER_SQUARE_METRE = TICKS_PER_METRE * TICKS_PER_METRE;

@@ -1,5 +1,5 @@
 import type { Size } from "../../geometry/index.ts";
-import { add, type Length, TICKS_PER_MILLIMETRE } from "../../lengths/index.ts";
+import { add, type Length, TICKS_PER_METRE } from "../../lengths/index.ts";
 import type { FrameFacts } from "./facts.ts";
 import { GLAZING_MATTER, paneMass, TICKS_PER_SQUARE_METRE } from "./glazings.ts";
 import type { FrameSizes } from "./opening.ts";
@@ -99,6 +99,6 @@ function mouldingMass(
   stack: Length,
 ): Pick<PartMass, "mass" | "by"> {
   const { mass, by } = massPerMetre(frame, stack);
-  const metres = (2 * (outer.width + outer.height)) / TICKS_PER_MILLIMETRE / 1000;
+  const metres = (2 * (outer.width + outer.height)) / TICKS_PER_METRE;
   return { mass: mass * metres, by };
 }

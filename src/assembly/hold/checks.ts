@@ -1,18 +1,14 @@
-import type { Side, Sides } from "../../geometry/index.ts";
+import { type Sides, SIDES } from "../../geometry/index.ts";
 import { type Length, larger, mm, ZERO } from "../../lengths/index.ts";
-import type { Level } from "../check.ts";
 import type { Composition, PlacedPrint } from "../composition.ts";
 import { HOLD_FIGURES, type HoldFacts } from "./facts.ts";
 import { holdingOfWay, isHinge } from "./ways.ts";
 import type { HoldCheck, HoldPlan } from "./hold-plan.ts";
 import { leastCover } from "./pockets.ts";
-
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
+import { stopsFirst } from "../check.ts";
 
 /** Fine Art Trade Guild framing standards, as reprinted on members' sites: a window board of 1100 micrometres at least. */
 const LEAST_WINDOW = mm(1.1);
-
-const WEIGHT: Readonly<Record<Level, number>> = { stop: 0, warn: 1, note: 2 };
 
 /** What must be said of how a work is held; stops first. */
 export function holdPlanChecks(
@@ -22,7 +18,7 @@ export function holdPlanChecks(
   facts: HoldFacts,
   moves: Sides,
 ): readonly HoldCheck[] {
-  return [
+  return stopsFirst([
     ...wayChecks(plan),
     ...(facts.grammage === null && isHinge(plan.way)
       ? [{ level: "note", code: "weight-unknown" } as const]
@@ -30,7 +26,7 @@ export function holdPlanChecks(
     ...moveChecks(plan, composition, print, moves),
     ...bedChecks(plan, composition, moves),
     ...materialChecks(plan, composition, facts),
-  ].toSorted((a, b) => WEIGHT[a.level] - WEIGHT[b.level]);
+  ]);
 }
 
 function wayChecks({ asked, way, refused }: Omit<HoldPlan, "checks">): readonly HoldCheck[] {

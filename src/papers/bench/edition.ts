@@ -1,4 +1,4 @@
-import type { Side, Sides } from "../../geometry/index.ts";
+import { type Side, type Sides, SIDES } from "../../geometry/index.ts";
 import { type Length, mm } from "../../lengths/index.ts";
 import { EDITION_COLUMNS, editionTitle, firstSheet } from "../../words/bench-sheet.ts";
 import { withUnit } from "../../words/index.ts";
@@ -10,7 +10,6 @@ import { textLine } from "../text.ts";
 import { TYPE, type TextStyle } from "../type.ts";
 import type { BenchDesk } from "./desk.ts";
 
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 const FIGURES: TextStyle = { ...TYPE.line, figures: { whole: points(15), stacked: points(17) } };
 
 /** Every sheet of an edition by its name, with its own place on the mount and its own least cover. */

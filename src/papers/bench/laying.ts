@@ -1,6 +1,6 @@
 import type { PlacedPrint } from "../../assembly/index.ts";
 import type { Mark } from "../../drawings/index.ts";
-import { CORNERS, type RealPoint, type Side, type Sides } from "../../geometry/index.ts";
+import { CORNERS, type RealPoint, type Side, type Sides, SIDES } from "../../geometry/index.ts";
 import {
   add,
   type Length,
@@ -25,7 +25,6 @@ import { drawn, fittingScale } from "../scale.ts";
 import { type BenchDesk, nearestTick } from "./desk.ts";
 import { drawnPoint } from "./front.ts";
 
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 const LIST_WIDTH = mm(29);
 const FIGURE_STYLE: TextStyle = { size: points(18), weight: "bold", leading: points(18) };
 const LEAST_ROW = mm(8.2);

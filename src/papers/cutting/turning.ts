@@ -1,4 +1,4 @@
-import type { Box, Point, Size } from "../../geometry/index.ts";
+import { type Box, type Point, quarterTurned } from "../../geometry/index.ts";
 import type { Cut, PlannedSheet } from "../../plans/cutting/index.ts";
 
 /**
@@ -8,8 +8,8 @@ import type { Cut, PlannedSheet } from "../../plans/cutting/index.ts";
  */
 export const mirrored = (sheet: PlannedSheet): PlannedSheet => ({
   ...sheet,
-  size: size(sheet.size),
-  needs: size(sheet.needs),
+  size: quarterTurned(sheet.size),
+  needs: quarterTurned(sheet.needs),
   placements: sheet.placements.map((lies) => ({ ...lies, ...box(lies) })),
   left: sheet.left.map((one) => ({ ...one, ...box(one) })),
   cuts: sheet.cuts.map(
@@ -23,7 +23,6 @@ export const mirrored = (sheet: PlannedSheet): PlannedSheet => ({
   ),
 });
 
-const size = ({ width, height }: Size): Size => ({ width: height, height: width });
 const point = ({ x, y }: Point): Point => ({ x: y, y: x });
 const box = ({ left, top, width, height }: Box): Box => ({
   left: top,

@@ -1,4 +1,4 @@
-import { CORNERS, type Side } from "../../geometry/index.ts";
+import { CORNERS, SIDES } from "../../geometry/index.ts";
 import type { MaterialTopic } from "../../assembly/index.ts";
 import { add, type Length, mm, subtract, ZERO } from "../../lengths/index.ts";
 import { CORNER_WORDS } from "../../words/bench-sheet.ts";
@@ -9,8 +9,6 @@ import { ruledHead, tickLine, writeBox } from "../tags.ts";
 import { paragraph, textAt } from "../text.ts";
 import { TYPE } from "../type.ts";
 import type { MountingDesk } from "./desk.ts";
-
-const SIDES: readonly Side[] = ["head", "left", "right", "foot"];
 
 /** Beside the steps: four corners to look at, the stack to measure where it is not reckoned, and what may touch the work. */
 export function sideColumn(desk: MountingDesk, width: Length): Block {

@@ -8,6 +8,7 @@ import type { Balance, WallBox, WallCheck, WallJob, WallPlan } from "./job.ts";
 import { rowOf } from "./row.ts";
 import { rowsOf } from "./rows.ts";
 import { groups } from "./sets.ts";
+import { outlineOf } from "./settle.ts";
 
 type Places = WallPlan["places"];
 
@@ -108,16 +109,13 @@ function balanceOf(job: WallJob, { places, centre }: LaidWall): Balance {
     job.frames.reduce((total, { weight }, index) => total + weight * middle(index), 0) / whole;
   const across = mean((index) => at(places, index).x + at(job.frames, index).width / 2) - centre;
   const up = mean((index) => at(places, index).y + at(job.frames, index).height / 2) - job.eyeLine;
-  const edges = job.frames.map(({ width, height }, index) => {
-    const { x, y } = at(places, index);
-    return { left: x, right: x + width, foot: y, top: y + height };
-  });
-  const wide = Math.max(...edges.map(({ right }) => right)) - Math.min(...edges.map(({ left }) => left));
-  const high = Math.max(...edges.map(({ top }) => top)) - Math.min(...edges.map(({ foot }) => foot));
+  const { left, right, foot, top } = outlineOf(
+    job.frames.map(({ width, height }, index) => ({ ...at(places, index), width, height })),
+  );
   return {
     across: fromReal(across, "nearest"),
     up: fromReal(up, "nearest"),
-    share: Math.hypot((2 * across) / wide, (2 * up) / high),
+    share: Math.hypot((2 * across) / (right - left), (2 * up) / (top - foot)),
   };
 }
 

@@ -51,7 +51,8 @@ interface Edges {
   readonly top: number;
 }
 
-export const outlineOf = (frames: readonly LaidFrame[]): Edges => ({
+/** The edges of all of some frames together. */
+export const outlineOf = (frames: readonly Omit<LaidFrame, "block">[]): Edges => ({
   left: Math.min(...frames.map(({ x }) => x)),
   foot: Math.min(...frames.map(({ y }) => y)),
   right: Math.max(...frames.map(({ x, width }) => x + width)),

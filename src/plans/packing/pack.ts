@@ -5,7 +5,7 @@ import {
   larger,
   subtract,
   sum,
-  TICKS_PER_MILLIMETRE,
+  TICKS_PER_METRE,
   times,
   ZERO,
 } from "../../lengths/index.ts";
@@ -39,8 +39,6 @@ export interface PackingPlan {
   /** Works that are alone deeper or heavier than a crate may hold: each has a crate of its own all the same. */
   readonly beyond: readonly number[];
 }
-
-const TICKS_PER_METRE = TICKS_PER_MILLIMETRE * 1000;
 
 const volume = ({ width, height, depth }: Room): number =>
   (width / TICKS_PER_METRE) * (height / TICKS_PER_METRE) * (depth / TICKS_PER_METRE);

@@ -1,4 +1,4 @@
-import type { Side, Sides, Size } from "../../geometry/index.ts";
+import { quarterTurned, type Sides, SIDES, type Size } from "../../geometry/index.ts";
 import { absolute, larger, type Length, smaller, subtract, times } from "../../lengths/index.ts";
 import type { SeriesLimits, SeriesSize, SeriesWork } from "./job.ts";
 import type { Fit, Misfit } from "./plan.ts";
@@ -14,12 +14,10 @@ export type Served =
  */
 export function serve(work: SeriesWork, size: SeriesSize, limits: SeriesLimits): Served {
   const own = { width: size.width, height: size.height };
-  const upright = own.height >= own.width ? own : turned(own);
-  const ways = !limits.turns ? [own] : own.width === own.height ? [own] : [upright, turned(upright)];
+  const upright = own.height >= own.width ? own : quarterTurned(own);
+  const ways = !limits.turns ? [own] : own.width === own.height ? [own] : [upright, quarterTurned(upright)];
   return ways.map((outer) => lying(work, outer, limits)).reduce(better);
 }
-
-const turned = ({ width, height }: Size): Size => ({ width: height, height: width });
 
 function better(a: Served, b: Served): Served {
   if (a.fit === null) return b.fit === null && a.by <= b.by ? a : b;
@@ -51,8 +49,6 @@ const marks = (length: number, graduation: Length): Length =>
   times(graduation, Math.floor(length / graduation));
 const marksUp = (length: number, graduation: Length): Length =>
   times(graduation, Math.ceil(length / graduation));
-
-const SIDES = ["head", "left", "right", "foot"] as const satisfies readonly Side[];
 
 function worstOf(
   borders: Sides,
