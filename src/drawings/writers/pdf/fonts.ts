@@ -41,8 +41,6 @@ declare global {
   namespace PDFKit {
     interface PDFDocument {
       readonly [CHOSEN_FONT]: EmbeddedFont;
-      /** An open font is taken as its file is, which the published types leave out. */
-      registerFont(name: string, source: EmbeddedFont["font"] | Uint8Array): this;
     }
   }
 }
@@ -72,22 +70,17 @@ function bytesOf(weight: Weight): Buffer {
   return bytes;
 }
 
-/** The fonts that documents have opened, for the next ones: a font decodes its tables and glyphs as they are used, and keeps them. */
-const opened = new Map<Weight, EmbeddedFont["font"]>();
-
 /** A document without a page whose fonts go by the names that `fontOf` asks for. */
 export function newDocument(options: PDFKit.PDFDocumentOptions): PDFKit.PDFDocument {
   const document = new PdfFile({ ...options, autoFirstPage: false });
-  for (const weight of WEIGHTS) document.registerFont(nameOf(weight), opened.get(weight) ?? bytesOf(weight));
+  for (const weight of WEIGHTS) document.registerFont(nameOf(weight), bytesOf(weight));
   return document;
 }
 
 /** A weight's font in a document, embedded there from its first use on. */
 export function fontOf(document: PDFKit.PDFDocument, weight: Weight): EmbeddedFont {
   document.font(nameOf(weight));
-  const font = document[CHOSEN_FONT];
-  if (!opened.has(weight)) opened.set(weight, font.font);
-  return font;
+  return document[CHOSEN_FONT];
 }
 
 /** Ink of a text on its baseline, in lengths: `up` and `down` from the baseline, `from` and `to` from its start. */
