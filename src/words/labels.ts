@@ -18,7 +18,7 @@ export const LABELS = {
   touches: "What touches it",
   held: "How it is held",
   release: "To release it",
-  before: "Before it",
+  before: "Glazing",
   weight: "Weight",
   wholeWeight: "all of it, as it hangs",
 } as const;
