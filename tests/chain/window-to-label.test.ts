@@ -3,6 +3,7 @@ import { wallsJson } from "../../src/packet/hang.ts";
 import { prepare, type PacketOrder } from "../../src/packet/index.ts";
 import { packetJson } from "../../src/packet/packet-json.ts";
 import { type ShowDocument, showDocument, showReadOf, validate } from "../../src/show/index.ts";
+import { packetOrder } from "../packet-order.ts";
 
 /** One work from its window to its hook: borders of fixed width, so that a higher window makes everything higher. */
 function shown(windowHeight: string): ShowDocument {
@@ -41,18 +42,7 @@ function shown(windowHeight: string): ShowDocument {
 const orderOf = (document: unknown): PacketOrder => {
   const read = validate(showDocument, document);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return {
-    show: showReadOf(read.value),
-    practice: null,
-    stock: null,
-    date: "2026-11-25",
-    plan: { number: 1, makesVoid: null },
-    paper: null,
-    picture: () => undefined,
-    seconds: 0,
-    clock: () => 0,
-    progress: () => undefined,
-  };
+  return packetOrder(showReadOf(read.value));
 };
 
 interface InMillimetres {

@@ -25,6 +25,7 @@ import {
 import { readMassPer } from "../../src/show/mass.ts";
 import { readTemperature } from "../../src/show/read-frames.ts";
 import { LETTER } from "./frames.ts";
+import { packetOrder } from "../packet-order.ts";
 
 const OAK = { name: "oak", overall: "3/4", rabbet: "1/4", depth: "3/4", wood: "red oak" } as const;
 const PRACTICE = {
@@ -172,8 +173,8 @@ interface Packeted {
 
 /** The show prepared and planned, without its papers. */
 function packetOf(works: readonly WorkDocument[], show: Partial<ShowDocument> = {}) {
-  const order: PacketOrder = {
-    show: showReadOf({
+  const order: PacketOrder = packetOrder(
+    showReadOf({
       format: "margent-show",
       version: 1,
       name: "Slack Water",
@@ -188,16 +189,7 @@ function packetOf(works: readonly WorkDocument[], show: Partial<ShowDocument> = 
       works: [...works],
       ...show,
     }),
-    practice: null,
-    stock: null,
-    plan: { number: 1, makesVoid: null },
-    date: "2026-11-25",
-    paper: null,
-    seconds: 0,
-    clock: () => 0,
-    picture: () => undefined,
-    progress: () => undefined,
-  };
+  );
   const made = prepare(order);
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
   const prepared = made.value;

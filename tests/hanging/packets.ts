@@ -8,6 +8,7 @@ import {
   prepare,
 } from "../../src/packet/index.ts";
 import { type ShowDocument, showDocument, showReadOf, validate } from "../../src/show/index.ts";
+import { packetOrder } from "../packet-order.ts";
 
 export type WallShow = Pick<ShowDocument, "practice" | "walls" | "works">;
 
@@ -33,18 +34,7 @@ interface WallsOut {
 const orderOf = (show: WallShow): PacketOrder => {
   const read = validate(showDocument, { format: "margent-show", version: 1, name: "Slack Water", ...show });
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return {
-    show: showReadOf(read.value),
-    practice: null,
-    stock: null,
-    date: "2026-11-25",
-    plan: { number: 1, makesVoid: null },
-    paper: null,
-    picture: () => undefined,
-    seconds: 0,
-    clock: () => 0,
-    progress: () => undefined,
-  };
+  return packetOrder(showReadOf(read.value));
 };
 
 /** The walls of a packet, as `packet.json` and its messages have them, without its papers. */

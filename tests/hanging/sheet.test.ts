@@ -4,7 +4,8 @@ import { mm } from "../../src/lengths/index.ts";
 import { wallSheetJob } from "../../src/packet/index.ts";
 import { hangingSheet, type Page, type PaperSize } from "../../src/papers/index.ts";
 import { hangFor, type HungWall } from "../../src/show/index.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import { textsOf } from "../papers/ink.ts";
+import { expectClean } from "../papers/clean.ts";
 
 const typeface = pdfTypeface();
 
@@ -95,11 +96,7 @@ describe("the hanging sheet", () => {
       `[HG20] %s on ${size}: no words meet, nothing strikes a word or leaves the page`,
       (_, count, rule, more) => {
         for (const page of sheet(count, rule, size, more)) {
-          const marks = flatMarks(page.marks);
-          const inks = wordInks(marks, typeface);
-          expect(touching(inks)).toEqual([]);
-          expect(struckThrough(marks, inks)).toEqual([]);
-          expect(outside(page, size, typeface)).toEqual([]);
+          expectClean(page, size, typeface);
         }
       },
     );

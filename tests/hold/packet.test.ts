@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { filesByName, makePacket } from "../../src/packet/index.ts";
 import { type ComposeDocument, showReadOf } from "../../src/show/index.ts";
 import { printed } from "./works.ts";
+import { packetOrder } from "../packet-order.ts";
 
 interface Packeted {
   readonly works: readonly {
@@ -23,23 +24,16 @@ const designs: readonly (readonly [title: string, process: string, design: Compo
   ],
 ];
 
-const order = (works: typeof designs) => ({
-  show: showReadOf({
-    format: "margent-show",
-    version: 1,
-    name: "Slack Water",
-    works: works.map(([title, process, design]) => ({ title, process, design })),
-  }),
-  practice: null,
-  stock: null,
-  plan: { number: 1, makesVoid: null },
-  date: "2026-11-25",
-  paper: null,
-  seconds: 0.2,
-  clock: () => 0,
-  picture: () => undefined,
-  progress: () => undefined,
-});
+const order = (works: typeof designs) =>
+  packetOrder(
+    showReadOf({
+      format: "margent-show",
+      version: 1,
+      name: "Slack Water",
+      works: works.map(([title, process, design]) => ({ title, process, design })),
+    }),
+    { seconds: 0.2 },
+  );
 
 test("[HO14] a packet tells how every work with a print is held, prints a sheet for it, and names what it cannot read", async () => {
   const made = await makePacket(order(designs));

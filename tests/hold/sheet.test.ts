@@ -7,9 +7,10 @@ import { mountingSheet, type MountingSheetJob, type Page, type PaperSize } from 
 import type { ComposeDocument } from "../../src/show/index.ts";
 import { bare, flat, plainText } from "../../src/words/index.ts";
 import { holdCaution, MOUNTING_SHEET } from "../../src/words/mounting-sheet.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import { textsOf } from "../papers/ink.ts";
 import { jobOf, LONG_TITLE } from "./jobs.ts";
 import { printed } from "./works.ts";
+import { expectClean, textOf } from "../papers/clean.ts";
 
 const typeface = pdfTypeface();
 
@@ -106,17 +107,10 @@ const pagesOf = (name: string, size: PaperSize = "a4"): readonly Page[] => {
   if (job === undefined) throw new Error(name);
   return mountingSheet(job, size, typeface);
 };
-const said = (pages: readonly Page[]): string => pages.flatMap((page) => textsOf(page)).join(" ");
 
-function expectClean(pages: readonly Page[], size: PaperSize): void {
+function expectAllClean(pages: readonly Page[], size: PaperSize): void {
   expect(pages.length).toBeGreaterThan(0);
-  for (const page of pages) {
-    const marks = flatMarks(page.marks);
-    const inks = wordInks(marks, typeface);
-    expect(touching(inks)).toEqual([]);
-    expect(struckThrough(marks, inks)).toEqual([]);
-    expect(outside(page, size, typeface)).toEqual([]);
-  }
+  for (const page of pages) expectClean(page, size, typeface);
 }
 
 describe("the mounting and closing sheet", () => {
@@ -124,7 +118,7 @@ describe("the mounting and closing sheet", () => {
     test.each(jobs)(
       `[HO16] %s on ${size}: no words meet, nothing strikes a word or leaves the page`,
       (_, job) => {
-        expectClean(mountingSheet(job, size, typeface), size);
+        expectAllClean(mountingSheet(job, size, typeface), size);
       },
     );
 
@@ -165,14 +159,14 @@ describe("the mounting and closing sheet", () => {
           ...(floats ? { window: { show: "sheet" as const } } : {}),
           outer: { borders: { head: say(margin + 50), side: say(margin + 40), foot: say(margin + 60) } },
         };
-        expectClean(mountingSheet(jobOf(document, known), size, typeface), size);
+        expectAllClean(mountingSheet(jobOf(document, known), size, typeface), size);
       }),
       { numRuns: 60 },
     );
   });
 
   test("[HO17] what holds it, where, and what each part is called stand with their figures", () => {
-    const hinged = said(pagesOf("T-hinges, in a rabbet that is too shallow"));
+    const hinged = textOf(pagesOf("T-hinges, in a rabbet that is too shallow"));
     for (const words of [
       "three T-hinges at the head",
       "BACK OF THE SHEET",
@@ -182,7 +176,7 @@ describe("the mounting and closing sheet", () => {
       "1/8 in without paste: this tears first",
     ])
       expect(hinged).toContain(words);
-    const pockets = said(pagesOf("pockets"));
+    const pockets = textOf(pagesOf("pockets"));
     for (const words of [
       "four corner pockets",
       "Pocket, leg: two",
@@ -190,14 +184,14 @@ describe("the mounting and closing sheet", () => {
       "1/16 in of play left across each corner",
     ])
       expect(pockets).toContain(words);
-    const sink = said(pagesOf("a sink"));
+    const sink = textOf(pagesOf("a sink"));
     for (const words of ["7.5 mm", "5 × 1.5 mm of 4-ply white rag", "3 mm of room round the sheet", "ruler"])
       expect(sink).toContain(words);
     // What is only recalled says so where it is read.
-    expect(said(pagesOf("a deep sink in fractions"))).toContain(
+    expect(textOf(pagesOf("a deep sink in fractions"))).toContain(
       "or 16 of B-flute board (about 3 mm, from memory)",
     );
-    expect(said(pagesOf("V-hinges on a riser"))).toContain("Spacers all round, 5/16 in high at least");
+    expect(textOf(pagesOf("V-hinges on a riser"))).toContain("Spacers all round, 5/16 in high at least");
   });
 
   test("[HO17] every hinge's place is printed, over it or in a list, however many there are", () => {
@@ -205,7 +199,7 @@ describe("the mounting and closing sheet", () => {
       for (const size of ["a4", "letter"] as const) {
         const job = jobOf(printed(wide, 22, 2, { holding: "hinges" }), { grammage: 298 });
         const pages = mountingSheet(job, size, typeface);
-        expectClean(pages, size);
+        expectAllClean(pages, size);
         const texts = pages.flatMap((page) => textsOf(page));
         const drawing = texts.slice(texts.indexOf("HEAD"), texts.indexOf("T-hinges")).join(", ");
         const { ruler } = job.composition.design;
@@ -232,7 +226,7 @@ describe("the mounting and closing sheet", () => {
     expect(at("Do not press; offset fittings")).toBeGreaterThan(at("Stack 7/16 in"));
     // Nothing may press it, so no step asks for a weight.
     expect(texts.join(" ")).not.toContain("weight; let");
-    expect(said(pagesOf("everything never but pockets"))).toContain(
+    expect(textOf(pagesOf("everything never but pockets"))).toContain(
       "NEVER paste. NEVER hinges. NEVER edge strips.",
     );
   });
@@ -265,17 +259,17 @@ describe("the mounting and closing sheet", () => {
   });
 
   test("[HO18] the stack stands against the rabbet, over or under by how much, or room to write both", () => {
-    expect(said(pagesOf("T-hinges, in a rabbet that is too shallow"))).toContain(
+    expect(textOf(pagesOf("T-hinges, in a rabbet that is too shallow"))).toContain(
       "Stack 7/16 in, rabbet 3/8 in: over by 1/16 in.",
     );
-    expect(said(pagesOf("a sink"))).toContain("Stack 12 mm, rabbet 15 mm: under by 3 mm.");
-    expect(said(pagesOf("a sink"))).not.toContain("write them here");
-    expect(said(pagesOf("British words"))).toContain("Measure stack and rebate; write them here.");
+    expect(textOf(pagesOf("a sink"))).toContain("Stack 12 mm, rabbet 15 mm: under by 3 mm.");
+    expect(textOf(pagesOf("a sink"))).not.toContain("write them here");
+    expect(textOf(pagesOf("British words"))).toContain("Measure stack and rebate; write them here.");
   });
 
   test("[HO19] where nothing may hold it there is no step, no tick and no setting, only why and the way out", () => {
     const pages = pagesOf("nothing that holds");
-    const texts = said(pages);
+    const texts = textOf(pages);
     expect(pages).toHaveLength(1);
     for (const words of [
       "DO NOT MOUNT",
@@ -289,7 +283,7 @@ describe("the mounting and closing sheet", () => {
   });
 
   test("[HO20] what may touch it stands with its source and how sure it is; four corners are there to tick", () => {
-    const texts = said(pagesOf("V-hinges on a riser"));
+    const texts = textOf(pagesOf("V-hinges on a riser"));
     for (const words of [
       "What may touch it",
       "In the one experiment neutral board faded it too",
@@ -298,6 +292,6 @@ describe("the mounting and closing sheet", () => {
     ])
       expect(texts).toContain(words);
     for (const corner of ["top left", "top right", "bottom left", "bottom right"])
-      expect(said(pagesOf("pockets"))).toContain(corner);
+      expect(textOf(pagesOf("pockets"))).toContain(corner);
   });
 });

@@ -6,6 +6,7 @@ import { filesByName, makePacket, type PacketOrder, prepare } from "../../src/pa
 import { quotePacket } from "../../src/packet/money.ts";
 import { isPriced, moneyJson } from "../../src/packet/quote.ts";
 import { type PracticeDocument, showReadOf, type StockDocument } from "../../src/show/index.ts";
+import { packetOrder } from "../packet-order.ts";
 
 interface Money {
   readonly currency: string | null;
@@ -50,30 +51,23 @@ const PRACTICE: PracticeDocument = {
   },
 };
 
-const orderOf = (practice: PracticeDocument, stock: StockDocument): PacketOrder => ({
-  show: showReadOf({
-    format: "margent-show",
-    version: 1,
-    name: "Slack Water",
-    works: [
-      ["Zażółć gęślą jaźń", 2],
-      ["Rødgrød", 1],
-    ].map(([title, quantity]) => ({
-      title: String(title),
-      quantity: Number(quantity),
-      design: { unit: "in", print: { width: 8, height: 10 }, outer: { width: 16, height: 20 } },
-    })),
-  }),
-  practice,
-  stock,
-  plan: { number: 1, makesVoid: null },
-  date: "2026-11-25",
-  paper: null,
-  seconds: 0.05,
-  clock: () => performance.now(),
-  picture: () => undefined,
-  progress: () => undefined,
-});
+const orderOf = (practice: PracticeDocument, stock: StockDocument): PacketOrder =>
+  packetOrder(
+    showReadOf({
+      format: "margent-show",
+      version: 1,
+      name: "Slack Water",
+      works: [
+        ["Zażółć gęślą jaźń", 2],
+        ["Rødgrød", 1],
+      ].map(([title, quantity]) => ({
+        title: String(title),
+        quantity: Number(quantity),
+        design: { unit: "in", print: { width: 8, height: 10 }, outer: { width: 16, height: 20 } },
+      })),
+    }),
+    { practice, stock, seconds: 0.05, clock: () => performance.now() },
+  );
 
 /** What a packet costs, without its papers; or the fields that could not be taken. */
 function moneyOf(practice: PracticeDocument, stock: StockDocument): Money | readonly string[] | null {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { inch } from "../../src/lengths/index.ts";
-import { type Page, quoteSheet, type QuoteSheetJob } from "../../src/papers/index.ts";
+import { quoteSheet, type QuoteSheetJob } from "../../src/papers/index.ts";
 import { minorUnits, type QuoteJob, quoteShow, readPrice } from "../../src/plans/index.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import { expectClean, textOf } from "../papers/clean.ts";
 
 const typeface = pdfTypeface();
 const LONG =
@@ -53,8 +53,6 @@ function sheetOf(job: QuoteJob): QuoteSheetJob {
   };
 }
 
-const textOf = (pages: readonly Page[]): string => pages.flatMap((page) => textsOf(page)).join(" ");
-
 test.each(["a4", "letter"] as const)(
   "[PP1] [PP3] [PP6] a quote of any length keeps to its page on %s",
   (paper) => {
@@ -62,11 +60,7 @@ test.each(["a4", "letter"] as const)(
       const pages = quoteSheet(sheetOf(jobOf(works)), paper, typeface);
       expect(pages.length).toBeGreaterThan(works === 1 ? 0 : 3);
       for (const page of pages) {
-        const marks = flatMarks(page.marks);
-        const inks = wordInks(marks, typeface);
-        expect(touching(inks)).toEqual([]);
-        expect(struckThrough(marks, inks)).toEqual([]);
-        expect(outside(page, paper, typeface)).toEqual([]);
+        expectClean(page, paper, typeface);
       }
     }
   },

@@ -3,9 +3,9 @@ import { inch, mm, type Ruler } from "../../src/lengths/index.ts";
 import { type BenchOrderJob, benchOrderPaper, type Page } from "../../src/papers/index.ts";
 import { figureOf, figureText } from "../../src/lengths/index.ts";
 import { figureWords } from "../../src/words/index.ts";
-import { flatMarks, outside, struckThrough, touching, wordInks } from "../papers/ink.ts";
 import { ringsOf, said, typeface } from "../papers-cutting/papers.ts";
 import { dayOf } from "./day.ts";
+import { expectClean } from "../papers/clean.ts";
 
 const SHOW = await dayOf("examples/slack-water/show.json", 300);
 const CLASS = await dayOf("examples/lists/evening-class.csv");
@@ -42,10 +42,7 @@ const days: readonly (readonly [string, BenchOrderJob])[] = [
 test.each(days)("[BO12] words keep apart and inside the page, %s", (_, job) => {
   for (const paper of papers)
     for (const page of benchOrderPaper(job, paper, typeface)) {
-      const inks = wordInks(flatMarks(page.marks), typeface);
-      expect(touching(inks)).toEqual([]);
-      expect(struckThrough(flatMarks(page.marks), inks)).toEqual([]);
-      expect(outside(page, paper, typeface)).toEqual([]);
+      expectClean(page, paper, typeface);
     }
 });
 

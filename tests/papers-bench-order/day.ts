@@ -6,6 +6,7 @@ import { planBoards } from "../../src/packet/boards.ts";
 import { packeted, prepare } from "../../src/packet/index.ts";
 import type { PacketOrder } from "../../src/packet/order.ts";
 import { readShow } from "../../src/show/index.ts";
+import { packetOrder } from "../packet-order.ts";
 
 /**
  * A list's or show's day, as its packet has it. The board plans' time is counted by how often they ask for
@@ -14,18 +15,9 @@ import { readShow } from "../../src/show/index.ts";
 export async function dayOf(path: string, asked = 0) {
   const read = await readShow(readFileSync(path), path, null);
   if (!read.ok) throw new Error(`${path} cannot be read`);
-  const order: PacketOrder = {
-    show: read.show,
-    practice: null,
-    stock: null,
-    date: "2026-11-25",
+  const order: PacketOrder = packetOrder(read.show, {
     plan: { number: 2, makesVoid: { number: 1, date: "2026-11-19" } },
-    paper: null,
-    picture: () => undefined,
-    seconds: 0,
-    clock: () => 0,
-    progress: () => undefined,
-  };
+  });
   const prepared = prepare(order);
   if (!prepared.ok) throw new Error(`${path} cannot be prepared`);
   const { works, practice, stock } = prepared.value;

@@ -4,7 +4,8 @@ import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { inch, type Length, mm, type Ruler, ZERO } from "../../src/lengths/index.ts";
 import { chopList, type ChopListJob, type FrameMade } from "../../src/papers/index.ts";
 import { type ChoppingJob, type FrameToMake, planChopping, railsOfFrames } from "../../src/plans/index.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import { textsOf } from "../papers/ink.ts";
+import { expectClean } from "../papers/clean.ts";
 
 const typeface = pdfTypeface();
 const INCHES: Ruler = { unit: "in", graduation: inch(1, 16) };
@@ -151,11 +152,7 @@ test("[CL6] no word's ink meets another's, no line strikes one, nothing leaves t
           ruler,
         );
         for (const page of chopList(job, paper, typeface)) {
-          const marks = flatMarks(page.marks);
-          const inks = wordInks(marks, typeface);
-          expect(touching(inks)).toEqual([]);
-          expect(struckThrough(marks, inks)).toEqual([]);
-          expect(outside(page, paper, typeface)).toEqual([]);
+          expectClean(page, paper, typeface);
         }
       },
     ),

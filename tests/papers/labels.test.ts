@@ -17,7 +17,6 @@ import {
   type Flowing,
   type LabelledWork,
   type LabelsJob,
-  type Page,
   points,
   wallLabels,
 } from "../../src/papers/index.ts";
@@ -25,7 +24,8 @@ import { labelJson } from "../../src/packet/labels.ts";
 import { CHECK_LIST_HEAD, checkListRows } from "../../src/words/index.ts";
 import { mm, ZERO } from "../../src/lengths/index.ts";
 import { INCH_DESIGN, jobOf, METRIC_DESIGN } from "./fixtures.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "./ink.ts";
+import { flatMarks, textsOf } from "./ink.ts";
+import { expectClean, textOf } from "./clean.ts";
 
 const typeface = pdfTypeface();
 const { work, house, plan } = jobOf(INCH_DESIGN);
@@ -84,16 +84,10 @@ const JOB: LabelsJob = {
   ruler: INCH_DESIGN.ruler,
 };
 
-const textOf = (pages: readonly Page[]): string => pages.flatMap((page) => textsOf(page)).join(" ");
-
 describe("labels", () => {
   test.each(["a4", "letter"] as const)("[PP1] [PP3] nothing meets or leaves the page on %s", (paper) => {
     for (const page of [backLabels, wallLabels, boardLabels].flatMap((make) => make(JOB, paper, typeface))) {
-      const marks = flatMarks(page.marks);
-      const inks = wordInks(marks, typeface);
-      expect(touching(inks)).toEqual([]);
-      expect(struckThrough(marks, inks)).toEqual([]);
-      expect(outside(page, paper, typeface)).toEqual([]);
+      expectClean(page, paper, typeface);
     }
   });
 

@@ -4,7 +4,8 @@ import { isStopped } from "../../src/assembly/index.ts";
 import { pdfTypeface } from "../../src/drawings/writers/pdf/index.ts";
 import { benchSheet } from "../../src/papers/index.ts";
 import { anyCase } from "./family.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "./ink.ts";
+import { textsOf } from "./ink.ts";
+import { expectClean } from "./clean.ts";
 
 const typeface = pdfTypeface();
 const RUNS = { numRuns: 80 };
@@ -13,11 +14,7 @@ test("[PP1] [PP3] no word's ink meets another's, no line strikes a word, nothing
   fc.assert(
     fc.property(anyCase, ({ job, paper }) => {
       for (const page of benchSheet(job, paper, typeface)) {
-        const marks = flatMarks(page.marks);
-        const inks = wordInks(marks, typeface);
-        expect(touching(inks)).toEqual([]);
-        expect(struckThrough(marks, inks)).toEqual([]);
-        expect(outside(page, paper, typeface)).toEqual([]);
+        expectClean(page, paper, typeface);
       }
     }),
     RUNS,

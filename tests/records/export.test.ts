@@ -20,6 +20,7 @@ import { readDimensions } from "../../src/show/lists/dimensions/index.ts";
 import { readTable } from "../../src/show/lists/index.ts";
 import { parseXml } from "../../src/show/metadata/xml.ts";
 import { METRIC_DESIGN, METRIC_PRINT } from "../papers/fixtures.ts";
+import { packetOrder } from "../packet-order.ts";
 
 const words = fc.oneof(
   fc.string({ unit: "binary", maxLength: 40 }),
@@ -155,8 +156,8 @@ const fileOf = (files: readonly PacketFile[], name: string): Uint8Array => {
 
 test("[RE3] [RE4] a packet's records read back as CSV, as a workbook, as Dublin Core and as IPTC's artworks", async () => {
   const title = 'Zażółć, "Ærø"; =1+1';
-  const order: PacketOrder = {
-    show: showReadOf({
+  const order: PacketOrder = packetOrder(
+    showReadOf({
       format: "margent-show",
       version: 1,
       name: "Slack Water",
@@ -175,16 +176,8 @@ test("[RE3] [RE4] a packet's records read back as CSV, as a workbook, as Dublin 
         },
       ],
     }),
-    practice: null,
-    stock: null,
-    plan: { number: 2, makesVoid: null },
-    date: "2026-11-25",
-    paper: null,
-    seconds: 0.05,
-    clock: () => performance.now(),
-    picture: () => undefined,
-    progress: () => undefined,
-  };
+    { plan: { number: 2, makesVoid: null }, seconds: 0.05, clock: () => performance.now() },
+  );
   const read = prepare(order);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const files = await recordFiles(read.value, packeted(order, read.value));

@@ -8,6 +8,7 @@ import {
 } from "../../src/show/index.ts";
 import { prepare } from "../../src/packet/index.ts";
 import { worksOf } from "../lists/helpers.ts";
+import { packetOrder } from "../packet-order.ts";
 
 test("[RE12] a list's columns named after a record are read into it, kept under their own names, and written back", async () => {
   const list =
@@ -44,18 +45,9 @@ test("[RE8] a value that is no price is told by row, and the work goes on", () =
     record: { value: "1,500" },
     design: { unit: "in", print: { width: 8, height: 10 } },
   };
-  const read = prepare({
-    show: showReadOf({ format: "margent-show", version: 1, name: "Slack Water", works: [work] }),
-    practice: null,
-    stock: null,
-    plan: { number: 1, makesVoid: null },
-    date: "2026-11-25",
-    paper: null,
-    seconds: 0,
-    clock: () => 0,
-    picture: () => undefined,
-    progress: () => undefined,
-  });
+  const read = prepare(
+    packetOrder(showReadOf({ format: "margent-show", version: 1, name: "Slack Water", works: [work] })),
+  );
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   expect(read.value.works).toHaveLength(1);
   expect(read.value.problems).toEqual([

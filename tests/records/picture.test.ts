@@ -11,6 +11,7 @@ import {
   writeIptc,
 } from "../../src/show/index.ts";
 import { sayPictureNote } from "../../src/words/records.ts";
+import { packetOrder } from "../packet-order.ts";
 
 const plain = sharp({ create: { width: 8, height: 8, channels: 3, background: "#888" } });
 
@@ -223,23 +224,15 @@ test("[RE11] a work takes from its picture only what it does not say itself, and
     maker: "Rødgrød Åse",
     record: { rights: "mine", subject: "harbour; tide", description: "A slip at ebb" },
   });
-  const order: PacketOrder = {
-    show: showReadOf({
+  const order: PacketOrder = packetOrder(
+    showReadOf({
       format: "margent-show",
       version: 1,
       name: "Slack Water",
       works: [work, { ...work, picture: "none.jpg" }],
     }),
-    practice: null,
-    stock: null,
-    plan: { number: 1, makesVoid: null },
-    date: "2026-11-25",
-    paper: null,
-    seconds: 0,
-    clock: () => 0,
-    picture: (address) => (address === "ebb.jpg" ? picture : undefined),
-    progress: () => undefined,
-  };
+    { picture: (address) => (address === "ebb.jpg" ? picture : undefined) },
+  );
   const read = prepare(order);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   expect(read.value.works.map(({ work: { maker } }) => maker)).toEqual(["Rødgrød Åse", undefined]);

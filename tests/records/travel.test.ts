@@ -15,7 +15,7 @@ import {
   USUAL_PACKING,
 } from "../../src/plans/index.ts";
 import { INCH_DESIGN, jobOf, METRIC_DESIGN } from "../papers/fixtures.ts";
-import { flatMarks, outside, struckThrough, textsOf, touching, wordInks } from "../papers/ink.ts";
+import { expectClean, textOf } from "../papers/clean.ts";
 
 const typeface = pdfTypeface();
 const LONG =
@@ -214,16 +214,10 @@ describe("papers of the road", () => {
         ...loan(40, paper),
         ...condition(paper),
       ]) {
-        const marks = flatMarks(page.marks);
-        const inks = wordInks(marks, typeface);
-        expect(touching(inks)).toEqual([]);
-        expect(struckThrough(marks, inks)).toEqual([]);
-        expect(outside(page, paper, typeface)).toEqual([]);
+        expectClean(page, paper, typeface);
       }
     },
   );
-
-  const textOf = (pages: readonly Page[]): string => pages.flatMap((page) => textsOf(page)).join(" ");
 
   test("[RE6] [RE7] a packing list says what to build, what it weighs, in which order, and what to tape", () => {
     const text = textOf(packing(30, "letter"));
