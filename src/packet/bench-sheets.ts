@@ -1,6 +1,6 @@
 import type { HoldPlan } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
-import type { Practice } from "../show/index.ts";
+import type { Practice, ShowRead } from "../show/index.ts";
 import {
   benchSheet,
   type BenchSheetJob,
@@ -82,3 +82,13 @@ export function* benchSheetPages(
     told(index + 1);
   }
 }
+
+/** Whose papers they are: the show's own room, else the studio. */
+export const houseOf = (
+  { room, name }: Pick<ShowRead, "room" | "name">,
+  { studio }: Pick<Practice, "studio">,
+): House => ({ studio: room === "" ? studio : room, show: name });
+
+/** The number under which a work is kept; empty where it has none. */
+export const inventoryMark = ({ work }: Pick<ComposedWork, "work">): string =>
+  work.record?.inventoryNumber ?? "";

@@ -21,8 +21,11 @@ export interface TableOut {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** For spreadsheets: with a byte-order mark, or some of them would garble every name that is not plain English. */
-export const csvFile = (name: string, { header, rows }: TableOut): PacketFile => ({
+export const textFile = (name: string, text: string): PacketFile => ({
   name,
-  bytes: new TextEncoder().encode(writeCsv(header, rows, { bom: true })),
+  bytes: new TextEncoder().encode(text),
 });
+
+/** For spreadsheets: with a byte-order mark, or some of them would garble every name that is not plain English. */
+export const csvFile = (name: string, { header, rows }: TableOut): PacketFile =>
+  textFile(name, writeCsv(header, rows, { bom: true }));

@@ -1,5 +1,5 @@
 import { type FramePlan, frameStops, type HoldPlan, planFrame } from "../assembly/index.ts";
-import { framedJson } from "../show/index.ts";
+import { framedJson, processOf } from "../show/index.ts";
 import type { Language } from "../words/index.ts";
 import type { ComposedWork, RowProblem } from "./works.ts";
 
@@ -9,14 +9,7 @@ export const planFramed = (
   holds: readonly (HoldPlan | null)[],
 ): readonly (FramePlan | null)[] =>
   works.map(({ composition, frame, work }, index) =>
-    frame === null
-      ? null
-      : planFrame(
-          composition,
-          frame.frame,
-          holds[index] ?? null,
-          work.process ?? work.design.print?.process ?? "",
-        ),
+    frame === null ? null : planFrame(composition, frame.frame, holds[index] ?? null, processOf(work)),
   );
 
 /** Whether a frame is made, or taken, for a work: its mats are cut, and nothing stops the frame itself. */

@@ -17,6 +17,7 @@ import {
 import type { StockBoard } from "../show/index.ts";
 import type { PlannedBoard } from "./boards.ts";
 import type { PlannedFrames } from "./frames.ts";
+import { total, usedSheets } from "./saved.ts";
 
 /** So many square ticks of a sheet, or ticks of a length. */
 type Measure = bigint;
@@ -56,9 +57,7 @@ export function goodsOfBoard(
   works: number,
   digits: number,
 ): Goods {
-  const used = stock.map(
-    (_, index) => plan.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === index).length,
-  );
+  const used = usedSheets(plan, stock.length);
   const cost = costOf(stock, used, digits);
   const areas = Array.from({ length: works }, () => 0n);
   /** Square ticks of pieces, by the sheet at the root of what they are cut from. */
@@ -186,5 +185,3 @@ export function goodsOfFrames(
     uses: lengths,
   };
 }
-
-const total = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);

@@ -20,6 +20,7 @@ import {
   readHangingHabits,
   readShowWall,
   readStatedFrame,
+  type ShowHabits,
   type ShowRead,
   wallName,
   type WallWork,
@@ -27,7 +28,7 @@ import {
 } from "../show/index.ts";
 import { isFramed } from "./framed.ts";
 import { PACKET } from "../words/packet.ts";
-import type { Packeted } from "./bench-sheets.ts";
+import { houseOf, type Packeted } from "./bench-sheets.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** What a wall's hanging sheet is drawn from. */
@@ -122,11 +123,11 @@ export function planWalls(
 ): PlannedWalls {
   const none: PlannedWalls = { walls: [], problems: [], unhung: [], several: [] };
   if (show.walls.length === 0) return none;
-  const habits = readHangingHabits(document);
+  const habits = readHangingHabits(document, practice);
   if (!habits.ok) return { ...none, problems: habits.problems.map(inPractice) };
   const problems: { row: number; problem: HangProblem }[] = [];
   const framed = works.map((one, index) => {
-    const read = framedWork(one, plans[index] ?? null, practice, document);
+    const read = framedWork(one, plans[index] ?? null, practice, habits.value);
     if (read.ok) return read.value;
     problems.push(...read.problems.map((problem) => ({ row: one.row, problem })));
     return null;
@@ -141,7 +142,7 @@ export function planWalls(
   );
   for (const { work, problem } of shared.problems)
     problems.push({ row: works[work ?? -1]?.row ?? WHOLE_SHOW, problem });
-  const named = { studio: show.room === "" ? practice.studio : show.room, show: show.name };
+  const named = houseOf(show, practice);
   const names = show.walls.map((_, index) => wallName(show.walls, index));
   const walls = show.walls.flatMap((wall, index): PlannedWall[] => {
     const name = names[index] ?? "";
@@ -186,7 +187,7 @@ function framedWork(
   one: ComposedWork,
   plan: FramePlan | null,
   practice: Practice,
-  document: PracticeDocument,
+  habits: ShowHabits,
 ): FramedRead {
   const { work, frame } = one;
   const stated = readStatedFrame(work, practice);
@@ -194,7 +195,7 @@ function framedWork(
   const onWall = stated.value ?? (isFramed(one, plan) ? framedSize(plan) : null);
   if (onWall !== null) {
     const overall = frame?.kind.moulding.overall ?? practice.moulding?.overall ?? null;
-    return framedOnWall(work, onWall, overall, practice, document);
+    return framedOnWall(work, onWall, overall, practice, habits);
   }
   const meant = plan !== null || one.stopped || (work.frame === null && work.wall === undefined);
   return meant

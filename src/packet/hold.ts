@@ -1,5 +1,5 @@
 import { holdingOfWay, type HoldPlan } from "../assembly/index.ts";
-import { holdWork, inPractice, practiceFor, type PracticeDocument } from "../show/index.ts";
+import { holdWork, inPractice, practiceFor, type PracticeDocument, processOf } from "../show/index.ts";
 import { type ComposedWork, ofEachWork } from "./works.ts";
 
 /** How each work is held, in their order; null for a mat without a print, and where what is known of it cannot be read. */
@@ -10,8 +10,7 @@ export const planHolds = (
   ofEachWork(works, ({ work, composition, glazing }) => {
     const habits = practiceFor(practice, composition.design.ruler.unit);
     if (!habits.ok) return inPractice(habits.problems);
-    const { held = {}, print } = work.design;
-    return holdWork(composition, held, work.process ?? print?.process ?? "", {
+    return holdWork(composition, work.design.held ?? {}, processOf(work), {
       ...habits.value,
       glazing,
     });

@@ -2,7 +2,7 @@ import { LABEL_LIMITS, labelChecks } from "../assembly/index.ts";
 import type { LabelsJob } from "../papers/index.ts";
 import { checkJson, type WorkDocument } from "../show/index.ts";
 import { sayLabelCheck } from "../words/labels.ts";
-import { type Packeted, workWords } from "./bench-sheets.ts";
+import { type Packeted, workWords, inventoryMark } from "./bench-sheets.ts";
 import type { Blanks } from "./blanks.ts";
 import type { Prepared } from "./order.ts";
 
@@ -19,7 +19,7 @@ export function labelsJob({ works, holds, framed }: Prepared, blanks: Blanks, sh
         glazing: one.glazing,
         weight: framed[index]?.mass.total ?? null,
         text: record.label ?? "",
-        mark: record.inventoryNumber ?? "",
+        mark: inventoryMark(one),
       };
     }),
     blanks: blanks.all.map(({ number, use, work, board, lies }) => ({

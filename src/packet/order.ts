@@ -51,7 +51,7 @@ export interface PacketOrder {
   readonly seconds: number;
   readonly clock: () => number;
   /** Brings the plans nearer to their bounds; absent: they are made without. */
-  readonly solver?: IntegerSolver | null;
+  readonly solver?: IntegerSolver;
   readonly progress: (what: PacketProgress) => void;
 }
 

@@ -3,7 +3,7 @@ import { sum, times } from "../lengths/index.ts";
 import { pdfTypeface, type PdfOptions, type PdfPage, writePdf } from "../drawings/writers/pdf/index.ts";
 import { benchDay } from "./bench-day.ts";
 import { benchOrder, benchOrderJob } from "./bench-order.ts";
-import { benchSheetPages, type Packeted, workWords } from "./bench-sheets.ts";
+import { benchSheetPages, type Packeted, workWords, houseOf } from "./bench-sheets.ts";
 import { type Blanks, numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
@@ -28,7 +28,7 @@ import { hangingPages, leftOffWalls } from "./hang.ts";
 import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
-import { csvFile, type PacketFile, type TableOut } from "./file.ts";
+import { csvFile, type PacketFile, type TableOut, textFile } from "./file.ts";
 import { lightWords } from "./light.ts";
 import { packetJson } from "./packet-json.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
@@ -69,8 +69,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
     order.progress({ doing: "cutting", board: moulding }),
   );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
-  // The solver has done its work: its memory is not kept for the papers.
-  const files = filesOf({ ...order, solver: null }, prepared.value, boards, blanks, frames, quoted);
+  const files = filesOf(order, prepared.value, boards, blanks, frames, quoted);
   const cut = boards.length > 0;
   return {
     ok: true,
@@ -165,10 +164,7 @@ async function* filesOf(
     yield csvFile("quote.csv", quoteTable(quoted, prepared));
   }
   if (works.length > 0) yield* await recordFiles(prepared, shared);
-  yield {
-    name: "packet.json",
-    bytes: new TextEncoder().encode(packetJson(order, prepared, boards, frames, quoted)),
-  };
+  yield textFile("packet.json", packetJson(order, prepared, boards, frames, quoted));
 }
 
 const tableOf = ([header = [], ...rows]: readonly (readonly string[])[]): TableOut => ({ header, rows });
@@ -228,7 +224,7 @@ function shoppingJob(
 /** What the bench sheets of this order share. */
 export const packeted = (order: PacketOrder, { practice }: Prepared): Packeted => ({
   practice,
-  house: { studio: order.show.room === "" ? practice.studio : order.show.room, show: order.show.name },
+  house: houseOf(order.show, practice),
   plan: { number: order.plan.number, date: order.date, makesVoid: order.plan.makesVoid },
   hasPicture: (address) => order.picture(address) !== undefined,
 });

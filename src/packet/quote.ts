@@ -1,6 +1,5 @@
-import { quoteSheet } from "../papers/index.ts";
 import type { Typeface } from "../drawings/index.ts";
-import type { Page, PaperSize } from "../papers/index.ts";
+import { type Page, type PaperSize, quoteSheet } from "../papers/index.ts";
 import type { Costs, Money } from "../plans/index.ts";
 import { QUOTE, sayMissing, sayMoney } from "../words/quote.ts";
 import type { Packeted } from "./bench-sheets.ts";
@@ -44,21 +43,31 @@ export const quotePages = (
     typeface,
   );
 
+const sumOut = (sum: Money | null, digits: number): string | null =>
+  sum === null ? null : sayMoney(sum, digits);
+
+/** Costs under the names of the open format, in the order of the table's columns. */
+function costsOut(costs: Costs, digits: number): Readonly<Record<string, string | number | null>> {
+  const { goods, fittings, minutes, labour, all, byMeasure, without, having } = costs;
+  const money = (sum: Money | null): string | null => sumOut(sum, digits);
+  return {
+    board: money(goods.board),
+    glazing: money(goods.glazing),
+    moulding: money(goods.moulding),
+    parts: money(fittings),
+    minutes: minutes / 100,
+    work: money(labour),
+    all: money(all),
+    byMeasure: money(byMeasure),
+    without: money(without),
+    having: money(having),
+  };
+}
+
 /** Every work's costs as a row, the show's last: they add up to it, column by column. */
 export function quoteTable({ job, quote, works }: Quoted, prepared: Prepared): TableOut {
-  const money = (sum: Money | null): string => (sum === null ? "" : sayMoney(sum, job.digits));
-  const cells = ({ goods, fittings, minutes, labour, all, byMeasure, without, having }: Costs): string[] => [
-    money(goods.board),
-    money(goods.glazing),
-    money(goods.moulding),
-    money(fittings),
-    String(minutes / 100),
-    money(labour),
-    money(all),
-    money(byMeasure),
-    money(without),
-    money(having),
-  ];
+  const cells = (costs: Costs): readonly string[] =>
+    Object.values(costsOut(costs, job.digits)).map((value) => String(value ?? ""));
   const copies = job.works.reduce((sum, work) => sum + work.copies, 0);
   return {
     header: QUOTE.csv,
@@ -79,19 +88,8 @@ export function moneyJson(
   { job, quote, works, currency }: Quoted,
   { works: composed, stock, practice }: Prepared,
 ): object {
-  const money = (sum: Money | null): string | null => (sum === null ? null : sayMoney(sum, job.digits));
-  const costs = (one: Costs): object => ({
-    board: money(one.goods.board),
-    glazing: money(one.goods.glazing),
-    moulding: money(one.goods.moulding),
-    parts: money(one.fittings),
-    minutes: one.minutes / 100,
-    work: money(one.labour),
-    all: money(one.all),
-    byMeasure: money(one.byMeasure),
-    without: money(one.without),
-    having: money(one.having),
-  });
+  const money = (sum: Money | null): string | null => sumOut(sum, job.digits);
+  const costs = (one: Costs): object => costsOut(one, job.digits);
   return {
     currency,
     dates: { stock: stock.date, practice: practice.money.date },

@@ -14,7 +14,7 @@ import {
 import type { Speech } from "../words/index.ts";
 import { heldTexts, MATERIALS, matsWords, sizeText } from "../words/records.ts";
 import type { Packeted } from "./bench-sheets.ts";
-import { csvFile, type PacketFile, type TableOut } from "./file.ts";
+import { csvFile, type PacketFile, type TableOut, textFile } from "./file.ts";
 import type { Prepared } from "./order.ts";
 
 /** One work's record with the row of the list that it came from. */
@@ -57,8 +57,6 @@ function recordsOf({ works, holds, practice }: Prepared, { plan }: Packeted): re
   });
 }
 
-const text = (name: string, of: string): PacketFile => ({ name, bytes: new TextEncoder().encode(of) });
-
 /** Every work's record as tables, Object ID's names first, and under the names of Dublin Core and of the IPTC. */
 export async function recordFiles(prepared: Prepared, shared: Packeted): Promise<readonly PacketFile[]> {
   const recorded = recordsOf(prepared, shared);
@@ -99,7 +97,7 @@ export async function recordFiles(prepared: Prepared, shared: Packeted): Promise
   return [
     csvFile("records.csv", table),
     { name: "records.xlsx", bytes: workbook },
-    text("records-dublin-core.xml", writeDublinCore(records)),
-    text("records-iptc.xmp", writeIptc(records)),
+    textFile("records-dublin-core.xml", writeDublinCore(records)),
+    textFile("records-iptc.xmp", writeIptc(records)),
   ];
 }

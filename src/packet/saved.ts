@@ -47,10 +47,8 @@ export function planWithSaved(job: CuttingJob, options: PlanOptions): PlanWithSa
   const left = Math.max(0, seconds - (clock() - began) / 1000);
   const plain = planCutting({ ...job, sheets: bought, dropOuts: false }, { ...options, seconds: left });
   const saved = savedBy(job, plan, plain);
-  const used = job.sheets.map((sheet) => {
-    const own = bought.indexOf(sheet);
-    return plain.sheets.filter(({ from }) => from.kind === "stock" && from.sheet === own).length;
-  });
+  const alone = usedSheets(plain, bought.length);
+  const used = job.sheets.map((sheet) => alone[bought.indexOf(sheet)] ?? 0);
   return { plan, saved, plain: { used, serves: saved.kind === "money" } };
 }
 
@@ -72,4 +70,11 @@ const boughtOf = ({ sheets }: CuttingJob, plan: CuttingPlan): number =>
     return sheet !== undefined && (sheet.copies === null || sheet.cost > 0);
   }).length;
 
-const total = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);
+/** How many of each of a job's sheets a plan takes. */
+export const usedSheets = ({ sheets }: CuttingPlan, kinds: number): readonly number[] =>
+  Array.from(
+    { length: kinds },
+    (_, kind) => sheets.filter(({ from }) => from.kind === "stock" && from.sheet === kind).length,
+  );
+
+export const total = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);

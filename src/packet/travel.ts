@@ -21,7 +21,7 @@ import {
   type Stored,
   type Travelling,
 } from "../plans/index.ts";
-import { type Packeted, workWords } from "./bench-sheets.ts";
+import { type Packeted, workWords, inventoryMark } from "./bench-sheets.ts";
 import type { Prepared } from "./order.ts";
 import type { ComposedWork } from "./works.ts";
 
@@ -62,8 +62,6 @@ const goingOf = ({ works, holds, framed }: Prepared): readonly Going[] =>
     return [{ one, held, travels: travelling(one, held, framed[index] ?? null) }];
   });
 
-const markOf = ({ work }: ComposedWork): string => work.record?.inventoryNumber ?? "";
-
 /** Crates for the road, and boxes for the store. */
 export function packingPages(
   prepared: Prepared,
@@ -79,7 +77,7 @@ export function packingPages(
     {
       job,
       plan: packCrates(job),
-      works: going.map(({ one }) => ({ mark: markOf(one), glass: one.glazing?.kind === "glass" })),
+      works: going.map(({ one }) => ({ mark: inventoryMark(one), glass: one.glazing?.kind === "glass" })),
       boxed: boxMats(storedOf(going), box),
       box,
       house,
@@ -121,7 +119,7 @@ export function loanPages(
     const { record = {} } = one.work;
     return {
       work: workWords(one),
-      mark: markOf(one),
+      mark: inventoryMark(one),
       size: { width: travels.width, height: travels.height },
       ruler: one.composition.design.ruler,
       lender: record.lender ?? "",
@@ -152,7 +150,7 @@ export function conditionPages(
 ): readonly Page[] {
   const works = goingOf(prepared).map(({ one }) => ({
     work: workWords(one),
-    mark: markOf(one),
+    mark: inventoryMark(one),
     composition: one.composition,
     condition: one.work.record?.condition ?? "",
   }));

@@ -46,9 +46,9 @@ export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.
 export type { HangProblem, HangRead, HungWall } from "./hang-request.ts";
 export { hangWall } from "./hang-wall.ts";
 export {
-  type FrameOnWall,
   framedOnWall,
   readHangingHabits,
+  type ShowHabits,
   readShowWall,
   readStatedFrame,
 } from "./read-show-walls.ts";
@@ -58,7 +58,8 @@ export { readMass } from "./mass.ts";
 export { heldDocument } from "./held-schema.ts";
 export { fitJson, framedJson } from "./framed-json.ts";
 export { heldJson } from "./held-json.ts";
-export { holdWork } from "./read-held.ts";
-export { dayOf, isoOf, readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";
+export { holdWork, processOf } from "./read-held.ts";
+export { dayOf, isoOf } from "./days.ts";
+export { readLux, readShowLight, readWorkLight, type ShowLight } from "./read-light.ts";
 export type { MoneyHabits } from "./read-money.ts";
 export * from "./metadata/index.ts";

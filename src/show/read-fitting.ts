@@ -1,7 +1,32 @@
 import type { Hanging } from "../assembly/index.ts";
+import type { Size } from "../geometry/index.ts";
 import { half, type Length, ZERO } from "../lengths/index.ts";
 import type { HangReader } from "./hang-request.ts";
-import type { FittingDocument } from "./hang-schema.ts";
+import type { FittingDocument, FramedDocument } from "./hang-schema.ts";
+
+/** A work's frame as its wall needs it. */
+export interface FrameOnWall extends Size {
+  /** Kilograms; null where it is not known. */
+  readonly mass: number | null;
+  readonly depth: Length | null;
+}
+
+/** A frame that is stated as a fact. */
+export const readFrameOnWall = (
+  reader: HangReader,
+  field: string,
+  {
+    width,
+    height,
+    weight,
+    depth,
+  }: Omit<FramedDocument, "weight"> & { readonly weight?: string | number | null | undefined },
+): FrameOnWall => ({
+  width: reader.size(`${field}.width`, width),
+  height: reader.size(`${field}.height`, height),
+  mass: weight === undefined || weight === null ? null : reader.mass(`${field}.weight`, weight),
+  depth: depth === undefined ? null : reader.length(`${field}.depth`, depth),
+});
 
 const MOST_SCREWS = 50;
 

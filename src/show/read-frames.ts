@@ -97,6 +97,9 @@ const readFrames = (
 ): readonly FrameKind[] =>
   frames.flatMap((frame, index) => readFrame(reader, `frames.${index}`, frame, shared, unit) ?? []);
 
+/** Of one kind, more frames than any studio has. */
+const MOST_COPIES = 1000;
+
 function readFrame(
   reader: Reader,
   field: string,
@@ -112,9 +115,9 @@ function readFrame(
     reader.refuse(`${field}.moulding`, undefined, { kind: "type", expected: "object" });
     return null;
   }
-  const { opening, mat, glazing, backing, copies = null } = frame;
-  if (copies !== null && !(Number.isInteger(copies) && copies >= 1 && copies <= 1000))
-    reader.refuse(`${field}.copies`, copies, { kind: "number", above: 0, to: 1000, what: "count" });
+  const { opening, mat, glazing, backing } = frame;
+  const copies =
+    frame.copies === undefined ? null : reader.count(`${field}.copies`, frame.copies, MOST_COPIES);
   return {
     name: frame.name,
     moulding,
@@ -172,23 +175,20 @@ const inUnit = ({ unit }: Reader, most: Length): Wanted => ({
   most: unit === "in" ? toInches(most) : toMillimetres(most),
 });
 
+/** Kilograms a cubic metre: no board is denser. */
+const DENSEST = 3000;
+
 /** How a studio frames, in the round figures of `unit` where it does not say. */
 function readFraming(reader: Reader, document: FramingDocument, unit: Unit): Framing {
   const usual = USUAL_FRAMING[unit];
   const { boardDensity = usual.boardDensity, hardware } = document;
-  if (!(boardDensity > 0 && boardDensity <= 3000))
-    reader.refuse("framing.boardDensity", boardDensity, {
-      kind: "number",
-      above: 0,
-      to: 3000,
-      what: "count",
-    });
+  const density = reader.number("framing.boardDensity", boardDensity, 0, DENSEST, "count");
   return {
     fittings: reader.lengthOr("framing.fittings", document.fittings, usual.fittings),
     offset: reader.lengthOr("framing.offset", document.offset, usual.offset),
     clear: reader.lengthOr("framing.clear", document.clear, usual.clear),
     mount: document.mount === undefined ? usual.mount : reader.size("framing.mount", document.mount),
-    boardDensity,
+    boardDensity: density,
     coverInset: reader.lengthOr("framing.coverInset", document.coverInset, usual.coverInset),
     bumper: reader.lengthOr("framing.bumper", document.bumper, usual.bumper),
     hardware: hardware === undefined ? usual.hardware : readHardware(reader, hardware),

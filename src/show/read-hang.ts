@@ -1,7 +1,7 @@
 import type { FramedWork } from "../assembly/index.ts";
 import { HangReader, type HangRead, type HangRequest, validateWall } from "./hang-request.ts";
 import { type HangDocument, hangDocument } from "./hang-schema.ts";
-import { readFitting } from "./read-fitting.ts";
+import { readFitting, readFrameOnWall } from "./read-fitting.ts";
 import { usualGraduation, wallRequest } from "./read-wall.ts";
 
 /** Reads one wall as `margent hang` takes it; every problem is told with its field. */
@@ -19,14 +19,10 @@ export function readHang(document: unknown): HangRead<HangRequest> {
 }
 
 function readWork(reader: HangReader, field: string, work: HangDocument["works"][number]): FramedWork {
-  const { weight = null } = work;
-  const width = reader.size(`${field}.width`, work.width);
+  const frame = readFrameOnWall(reader, field, work);
   return {
     title: work.title ?? "",
-    width,
-    height: reader.size(`${field}.height`, work.height),
-    mass: weight === null ? null : reader.mass(`${field}.weight`, weight),
-    depth: work.depth === undefined ? null : reader.length(`${field}.depth`, work.depth),
-    hanging: readFitting(reader, `${field}.hang`, work.hang, width),
+    ...frame,
+    hanging: readFitting(reader, `${field}.hang`, work.hang, frame.width),
   };
 }

@@ -1,4 +1,5 @@
 import {
+  type Composition,
   type HoldFacts,
   type HoldHabits,
   type HoldPlan,
@@ -6,9 +7,9 @@ import {
   planHold,
   USUAL_HOLD,
 } from "../assembly/index.ts";
-import type { Composition } from "../assembly/index.ts";
 import { add, type Unit } from "../lengths/index.ts";
 import type { HeldDocument, HeldHabitsDocument } from "./held-schema.ts";
+import type { WorkDocument } from "./schema.ts";
 import type { Practice } from "./practice.ts";
 import { Reader } from "./reader.ts";
 import type { Read } from "./validate.ts";
@@ -57,6 +58,10 @@ function readHumidity(reader: Reader, range: HeldDocument["humidity"]): HoldFact
   reader.refuse("held.humidity", range, { kind: "humidity" });
   return null;
 }
+
+/** How a work was made, as it or its print tells; empty where neither does. */
+export const processOf = ({ process, design }: Pick<WorkDocument, "process" | "design">): string =>
+  process ?? design.print?.process ?? "";
 
 /** What of a practice, and of a work's frame, its holding is read with. */
 type HeldBy = Pick<Practice, "held" | "glazing">;

@@ -1,28 +1,14 @@
 import {
-  type Day,
   type LightJob,
   type LitDays,
   LUX_PER_FOOT_CANDLE,
   type Sensitivity,
   sensitivityOf,
 } from "../assembly/index.ts";
+import { readDay } from "./days.ts";
 import { Reader } from "./reader.ts";
 import type { HangingLightDocument, PracticeDocument, WorkDocument, WorkLightDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
-
-const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
-const DAY = 86_400_000;
-
-/** The day of an ISO 8601 date; null for anything else, and for a day that no month has. */
-export function dayOf(iso: string): Day | null {
-  const match = ISO_DATE.exec(iso);
-  if (match === null) return null;
-  const day = Date.UTC(Number(match[1]), Number(match[2]) - 1, Number(match[3])) / DAY;
-  return isoOf(day) === iso ? day : null;
-}
-
-/** A day as ISO 8601. */
-export const isoOf = (day: Day): string => new Date(day * DAY).toISOString().slice(0, 10);
 
 const ILLUMINANCE = /^(\d+(?:\.\d+)?) ?(lx|lux|fc|foot-candles?)?$/i;
 
@@ -73,8 +59,8 @@ const NOUGHT = { kind: "at-least", least: 0 } as const;
 
 class LightReader extends Reader {
   lit(field: string, { from, to, lux, hours, days }: WrittenLit): LitDays {
-    const first = this.day(`${field}.from`, from);
-    const last = this.day(`${field}.to`, to);
+    const first = readDay(this, `${field}.from`, from);
+    const last = readDay(this, `${field}.to`, to);
     if (first !== null && last !== null && last < first)
       this.refuse(`${field}.to`, to, { kind: "date", after: from });
     return {
@@ -84,12 +70,6 @@ class LightReader extends Reader {
       hoursPerDay: this.number(`${field}.hours`, hours, 0, 24, "count"),
       daysPerWeek: this.number(`${field}.days`, days ?? 7, 0, 7, "count"),
     };
-  }
-
-  private day(field: string, iso: string): Day | null {
-    const day = dayOf(iso);
-    if (day === null) this.refuse(field, iso, { kind: "date", after: null });
-    return day;
   }
 
   private lux(field: string, written: string | number): number {

@@ -8,7 +8,7 @@ import {
 } from "../plans/index.ts";
 import type { MoneyHabitsDocument } from "./money-schema.ts";
 import type { Reader } from "./reader.ts";
-import { dayOf } from "./read-light.ts";
+import { readDay } from "./days.ts";
 
 /** A studio's prices and minutes; what is not told is absent or null, and never made up. */
 export interface MoneyHabits {
@@ -44,8 +44,7 @@ export function readMoney(reader: Reader, document: MoneyHabitsDocument | undefi
     return read ?? { units: 0n, places: 0 };
   };
   const { currency, date, hour, minutes = {}, fittings = [], having = [] } = document;
-  if (date !== undefined && dayOf(date) === null)
-    reader.refuse("money.date", date, { kind: "date", after: null });
+  if (date !== undefined) readDay(reader, "money.date", date);
   const told = OPERATIONS.flatMap((operation) => {
     const each = minutes[operation];
     if (each === undefined) return [];
@@ -61,7 +60,7 @@ export function readMoney(reader: Reader, document: MoneyHabitsDocument | undefi
     return [[operation, Math.round(each * 100)] as const];
   });
   const whole = (field: string, value: number | undefined): number =>
-    value === undefined ? 1 : wholeNumberOf(reader, `money.${field}`, value);
+    reader.count(`money.${field}`, value ?? 1, MOST_EACH);
   return {
     currency: currency ?? null,
     date: date ?? null,
@@ -80,10 +79,4 @@ export function readMoney(reader: Reader, document: MoneyHabitsDocument | undefi
       per: one.per ?? "work",
     })),
   };
-}
-
-function wholeNumberOf(reader: Reader, field: string, value: number): number {
-  if (Number.isInteger(value) && value >= 1 && value <= MOST_EACH) return value;
-  reader.refuse(field, value, { kind: "number", above: 0, to: MOST_EACH, what: "count" });
-  return 1;
 }

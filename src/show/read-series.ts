@@ -56,13 +56,12 @@ function readWork(
   { title, width, height, n = 1, reach }: NonNullable<SeriesDocument["works"]>[number],
   index: number,
 ): SeriesWork {
-  if (!(Number.isInteger(n) && n >= 1 && n <= MOST_WORKS))
-    reader.refuse(`${field}.n`, n, { kind: "number", above: 0, to: MOST_WORKS, what: "count" });
+  const count = reader.count(`${field}.n`, n, MOST_WORKS);
   const side = (name: keyof Sides) => reader.length(`${field}.reach.${name}`, reach?.[name] ?? 0);
   return {
     name: title ?? `work ${index + 1}`,
     window: { width: reader.size(`${field}.width`, width), height: reader.size(`${field}.height`, height) },
-    count: n,
+    count,
     reach:
       reach === undefined
         ? NO_REACH

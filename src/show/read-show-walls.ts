@@ -1,19 +1,11 @@
 import type { FramedWork, Hanging } from "../assembly/index.ts";
-import type { Size } from "../geometry/index.ts";
 import { fromReal, half, inch, type Length, mm, subtract, times, toGraduation } from "../lengths/index.ts";
 import { HangReader, type HangRead, type HangRequest } from "./hang-request.ts";
-import type { HangingHabitsDocument, WallDocument } from "./hang-schema.ts";
+import type { WallDocument } from "./hang-schema.ts";
 import type { Practice } from "./practice.ts";
-import { readFitting } from "./read-fitting.ts";
+import { type FrameOnWall, readFitting, readFrameOnWall } from "./read-fitting.ts";
 import { readWallHabits, usualGraduation, type WallHabits, wallRequest, type WallWork } from "./read-wall.ts";
 import type { PracticeDocument, WorkDocument } from "./schema.ts";
-
-/** A work's frame as its wall needs it. */
-export interface FrameOnWall extends Size {
-  /** Kilograms; null where it is not known. */
-  readonly mass: number | null;
-  readonly depth: Length | null;
-}
 
 /** The frame that a work states as a fact; null where it states none. */
 export function readStatedFrame(
@@ -21,13 +13,7 @@ export function readStatedFrame(
   practice: Practice,
 ): HangRead<FrameOnWall | null> {
   const reader = new HangReader(design.unit ?? practice.ruler.unit);
-  if (framed === undefined) return reader.done(null);
-  return reader.done({
-    width: reader.size("framed.width", framed.width),
-    height: reader.size("framed.height", framed.height),
-    mass: framed.weight === undefined ? null : reader.mass("framed.weight", framed.weight),
-    depth: framed.depth === undefined ? null : reader.length("framed.depth", framed.depth),
-  });
+  return reader.done(framed === undefined ? null : readFrameOnWall(reader, "framed", framed));
 }
 
 /** Rings or plates where a work does not say: a third of the way down (common practice, no source). */
@@ -43,12 +29,12 @@ export function framedOnWall(
   frame: FrameOnWall,
   overall: Length | null,
   practice: Practice,
-  document: PracticeDocument,
+  { fittings }: ShowHabits,
 ): HangRead<WallWork> {
   const reader = new HangReader(work.design.unit ?? practice.ruler.unit);
   const hanging =
     work.hang === undefined
-      ? usualFitting(frame, overall, practice, document)
+      ? usualFitting(frame, overall, practice, fittings)
       : readFitting(reader, "hang", work.hang, frame.width);
   const framed: FramedWork = { title: work.title, ...frame, hanging };
   return reader.done({ framed, with: work.with });
@@ -58,12 +44,10 @@ function usualFitting(
   frame: FrameOnWall,
   overall: Length | null,
   { ruler }: Practice,
-  { hanging = {}, unit = ruler.unit }: PracticeDocument,
+  { kind, down, inset }: UsualFittings,
 ): Hanging {
-  const { kind = "rings", down = DOWN, inset } = hanging.fittings ?? {};
-  const usual = overall === null ? INSET[ruler.unit] : half(overall, "nearest");
-  const edge = new HangReader(unit).lengthOr("hanging.fittings.inset", inset, usual);
   const { graduation } = ruler;
+  const edge = inset ?? (overall === null ? INSET[ruler.unit] : half(overall, "nearest"));
   const apart = toGraduation(subtract(frame.width, times(edge, 2)), graduation, "down");
   return {
     kind,
@@ -72,18 +56,35 @@ function usualFitting(
   };
 }
 
-/** How a studio hangs; every problem with its field in the practice. */
-export function readHangingHabits({ hanging = {}, unit = "in" }: PracticeDocument): HangRead<WallHabits> {
-  const reader = new HangReader(unit);
-  const habits = readWallHabits(reader, hanging);
-  checkFittings(reader, hanging);
-  return reader.done(habits);
+/** Where a studio's rings or plates go. */
+interface UsualFittings {
+  readonly kind: "rings" | "plates";
+  /** A share of the frame's height, from its top. */
+  readonly down: number;
+  /** From the frame's side; null: in the middle of its moulding. */
+  readonly inset: Length | null;
 }
 
-function checkFittings(reader: HangReader, { fittings = {} }: HangingHabitsDocument): void {
-  const { down = DOWN, inset } = fittings;
-  reader.number("hanging.fittings.down", down, 0, MOST_DOWN, "ratio");
-  if (inset !== undefined) reader.length("hanging.fittings.inset", inset);
+/** How a studio hangs the works of a show. */
+export interface ShowHabits extends WallHabits {
+  readonly fittings: UsualFittings;
+}
+
+/** How a studio hangs; every problem with its field in the practice. A bare number is in the practice's unit, else the show's. */
+export function readHangingHabits(
+  { hanging = {}, unit }: PracticeDocument,
+  { ruler }: Practice,
+): HangRead<ShowHabits> {
+  const reader = new HangReader(unit ?? ruler.unit);
+  const { kind = "rings", down = DOWN, inset } = hanging.fittings ?? {};
+  return reader.done({
+    ...readWallHabits(reader, hanging),
+    fittings: {
+      kind,
+      down: reader.number("hanging.fittings.down", down, 0, MOST_DOWN, "ratio"),
+      inset: inset === undefined ? null : reader.length("hanging.fittings.inset", inset),
+    },
+  });
 }
 
 /** One wall of a show with the works that hang on it. */
@@ -93,7 +94,7 @@ export function readShowWall(
   works: readonly WallWork[],
   named: Pick<HangRequest, "studio" | "show">,
   practice: Practice,
-  habits: WallHabits,
+  habits: ShowHabits,
 ): HangRead<HangRequest> {
   const { ruler } = practice;
   const unit = document.unit ?? ruler.unit;

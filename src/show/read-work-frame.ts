@@ -38,12 +38,12 @@ export function readWorkFrame(
   const kind = name === undefined ? ownKind(practice) : practice.frames.find((one) => one.name === name);
   if (kind === undefined)
     return { ok: false, problems: [noSuchKind(name ?? "", typeof asked === "string", practice)] };
-  if (kind === null) return { ok: true, value: { ...UNFRAMED, ...only(practice) } };
+  if (kind === null) return { ok: true, value: { ...UNFRAMED, ...layersOf(practice) } };
   const humidity = design.held?.humidity ?? document.held?.humidity ?? null;
   return {
     ok: true,
     value: {
-      ...only(kind),
+      ...layersOf(kind),
       frame: {
         kind,
         frame: factsOf(kind, practice.framing, humidity, seat ?? kind.seat),
@@ -55,7 +55,7 @@ export function readWorkFrame(
   };
 }
 
-const only = ({ glazing, backing }: Pick<FramePractice, "glazing" | "backing">) => ({ glazing, backing });
+const layersOf = ({ glazing, backing }: Pick<FramePractice, "glazing" | "backing">) => ({ glazing, backing });
 
 function factsOf(
   { name, moulding: profile, opening, glazing, spacer, backing }: FrameKind,

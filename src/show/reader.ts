@@ -51,6 +51,13 @@ export class Reader {
     return to;
   }
 
+  /** A whole number from 1 up to `most`; 1 stands in where it is not. */
+  count(field: string, value: number, most: number): number {
+    if (Number.isInteger(value) && value >= 1 && value <= most) return value;
+    this.refuse(field, value, { kind: "number", above: 0, to: most, what: "count" });
+    return 1;
+  }
+
   refuse(field: string, found: unknown, wanted: Wanted): void {
     this.problems.push({ field, found: foundText(found), wanted });
   }

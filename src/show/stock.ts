@@ -1,7 +1,7 @@
 import type { Size } from "../geometry/index.ts";
 import type { Length } from "../lengths/index.ts";
 import type { StockLength, StockSheet } from "../plans/index.ts";
-import { dayOf } from "./read-light.ts";
+import { readDay } from "./days.ts";
 import { Reader } from "./reader.ts";
 import type { StockDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -68,8 +68,7 @@ export function readStock(document: StockDocument): Read<Stock> {
     requireBought(reader, `sheets.${index}`, sheet);
     if (sheet.pack === undefined) continue;
     const { of, cost } = sheet.pack;
-    if (!(Number.isInteger(of) && of >= 1 && of <= 1e6))
-      reader.refuse(`sheets.${index}.pack.of`, of, { kind: "number", above: 0, to: 1e6, what: "count" });
+    reader.count(`sheets.${index}.pack.of`, of, 1e6);
     requireBought(reader, `sheets.${index}.pack`, { cost });
   }
   const lengths = (document.lengths ?? []).map((one, index) => {
@@ -82,8 +81,7 @@ export function readStock(document: StockDocument): Read<Stock> {
       cost: one.cost ?? (typeof one.copies === "number" ? 0 : null),
     };
   });
-  if (document.date !== undefined && dayOf(document.date) === null)
-    reader.refuse("date", document.date, { kind: "date", after: null });
+  if (document.date !== undefined) readDay(reader, "date", document.date);
   const shortest = Math.min(...lengths.map(({ length }) => length));
   const smallest = Math.min(...sized.map(({ width, height }) => width * height));
   const stock: Stock = {

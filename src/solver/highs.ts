@@ -1,11 +1,15 @@
 import type { Highs, Model } from "highs";
 import type { IntegerProgramme, IntegerSolver } from "../plans/index.ts";
 
-/**
- * The solver of integer programmes: HiGHS. Each call gives one of its own, whose memory, which a large
- * plan makes large, goes with it.
- */
-export async function integerSolver(): Promise<IntegerSolver> {
+let loading: Promise<IntegerSolver> | null = null;
+
+/** The solver of integer programmes: HiGHS, loaded when it is asked for the first time. */
+export function integerSolver(): Promise<IntegerSolver> {
+  loading ??= loaded();
+  return loading;
+}
+
+async function loaded(): Promise<IntegerSolver> {
   const { default: load } = await import("highs");
   const highs = await load();
   return (programme, timeIsUp) =>

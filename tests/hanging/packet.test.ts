@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
+import { mm } from "../../src/lengths/index.ts";
+import { prepare } from "../../src/packet/index.ts";
 import type { WorkDocument } from "../../src/show/index.ts";
-import { worksOfWalls } from "../../src/show/index.ts";
+import { showReadOf, worksOfWalls } from "../../src/show/index.ts";
+import { packetOrder } from "../packet-order.ts";
 import { packetOf, wallsOf, type WallShow } from "./packets.ts";
 
 const ebb: WorkDocument = {
@@ -137,4 +140,30 @@ test("[HG29] what stops a work on its wall is told by row", () => {
     expect.stringMatching(/^North wall: STOP\. The frames and their gaps take 32 1\/4 in/),
   );
   expect(stops).toContainEqual(expect.stringMatching(/^row 2, North wall, Ebb: STOP\. It passes the left/));
+});
+
+test("[HG32] habits of hanging without a unit are read in the show's", () => {
+  const design = {
+    unit: "mm",
+    print: { width: 200, height: 300 },
+    outer: { width: 300, height: 400 },
+  } as const;
+  const metric = showReadOf({
+    format: "margent-show",
+    version: 1,
+    name: "Slack Water",
+    practice: { unit: "mm" },
+    walls: [{ name: "North wall", width: 4000, height: 3000, works: "rest" }],
+    works: [{ title: "Ebb", design }],
+  });
+  const practice = {
+    moulding: { name: "ash", overall: 19, rabbet: 6 },
+    hanging: { hookDrop: 10, fittings: { inset: 12 } },
+  };
+  const read = prepare(packetOrder(metric, { practice }));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const request = read.value.walls.walls[0]?.hung.request;
+  expect(request?.habits.hookDrop).toBe(mm(10));
+  // 300 and 3 mm of allowance and twice 13 make a frame of 329; less 12 mm on both sides.
+  expect(request?.works[0]?.hanging.apart).toBe(mm(305));
 });

@@ -2,6 +2,7 @@ import type { Composition } from "../../assembly/index.ts";
 import type { Size } from "../../geometry/index.ts";
 import { toMillimetres } from "../../lengths/index.ts";
 import type { WorkDocument } from "../schema.ts";
+import { processOf } from "../read-held.ts";
 
 /** What is known of a work as texts, empty where nothing is: what every export draws from. */
 export interface WorkRecord {
@@ -49,7 +50,7 @@ export function recordOf(work: WorkDocument, composition: Composition): WorkReco
     maker: work.maker ?? "",
     date: work.year ?? "",
     type: record.typeOfObject ?? "",
-    process: work.process ?? work.design.print?.process ?? "",
+    process: processOf(work),
     measurements: measurementsOf(composition),
     edition: work.edition ?? "",
     inscriptions: record.inscriptions ?? "",

@@ -32,6 +32,7 @@ export function readPictureFields(picture: Uint8Array): PictureFields {
   };
 }
 
+/** The signs by which these blocks begin, as the standards fix them (ISO 16684-3, JEITA CP-3451, IPTC-IIM; from memory). */
 const XMP_MARK = "http://ns.adobe.com/xap/1.0/\0";
 const EXIF_MARK = "Exif\0\0";
 const RESOURCES_MARK = "Photoshop 3.0\0";
