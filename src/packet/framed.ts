@@ -1,16 +1,29 @@
-import { type FramePlan, frameStops, type HoldPlan, planFrame } from "../assembly/index.ts";
+import { type FrameCheck, type FramePlan, frameStops, type HoldPlan, planFrame } from "../assembly/index.ts";
 import { framedJson, processOf } from "../show/index.ts";
 import type { Language } from "../words/index.ts";
-import type { ComposedWork, RowProblem } from "./works.ts";
+import type { ComposedWork, ReadWork, RowProblem } from "./works.ts";
 
 /** Each work in its frame, in their order; null where it is not framed. */
 export const planFramed = (
-  works: readonly ComposedWork[],
+  works: readonly ReadWork[],
   holds: readonly (HoldPlan | null)[],
 ): readonly (FramePlan | null)[] =>
   works.map(({ composition, frame, work }, index) =>
     frame === null ? null : planFrame(composition, frame.frame, holds[index] ?? null, processOf(work)),
   );
+
+/** The works in their order, each with what in its frame makes its mats useless; it is then not made. */
+export const withFrameStops = (
+  works: readonly ReadWork[],
+  framed: readonly (FramePlan | null)[],
+): readonly ComposedWork[] =>
+  works.map((one, index) => {
+    const stops = frameStops(framed[index] ?? null).filter(spoilsMats);
+    return { ...one, frameStops: stops, stopped: one.stopped || stops.length > 0 };
+  });
+
+const spoilsMats = ({ code }: FrameCheck): boolean =>
+  code === "package-large" || code === "edge-shows" || code === "lip-covers";
 
 /** Whether a frame is made, or taken, for a work: its mats are cut, and nothing stops the frame itself. */
 export const isFramed = (one: ComposedWork, plan: FramePlan | null | undefined): plan is FramePlan =>

@@ -1,10 +1,10 @@
 import { holdingOfWay, type HoldPlan } from "../assembly/index.ts";
 import { holdWork, inPractice, practiceFor, type PracticeDocument, processOf } from "../show/index.ts";
-import { type ComposedWork, ofEachWork } from "./works.ts";
+import { ofEachWork, type ReadWork } from "./works.ts";
 
 /** How each work is held, in their order; null for a mat without a print, and where what is known of it cannot be read. */
 export const planHolds = (
-  works: readonly ComposedWork[],
+  works: readonly ReadWork[],
   practice: PracticeDocument,
 ): ReturnType<typeof ofEachWork<HoldPlan>> =>
   ofEachWork(works, ({ work, composition, glazing }) => {
@@ -17,7 +17,7 @@ export const planHolds = (
   });
 
 /** A work whose papers all say what does hold it, where that is not what was asked. */
-export function asHeld(work: ComposedWork, plan: HoldPlan | null): ComposedWork {
+export function asHeld(work: ReadWork, plan: HoldPlan | null): ReadWork {
   if (plan === null || plan.way === null) return work;
   const { composition } = work;
   const holding = holdingOfWay(plan.way);

@@ -1,11 +1,11 @@
 import { type LightPlan, planLight } from "../assembly/index.ts";
 import { checkJson, isoOf, type PracticeDocument, readWorkLight, type ShowLight } from "../show/index.ts";
 import { sayLightCheck } from "../words/light.ts";
-import { type ComposedWork, ofEachWork } from "./works.ts";
+import { ofEachWork, type ReadWork } from "./works.ts";
 
 /** What the show's light does to each work, in their order; null where the show has none, or what is known of the work's cannot be read. */
 export const planLights = (
-  works: readonly ComposedWork[],
+  works: readonly ReadWork[],
   show: ShowLight | null,
   practice: PracticeDocument,
 ): ReturnType<typeof ofEachWork<LightPlan>> =>

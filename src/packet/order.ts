@@ -1,6 +1,6 @@
 import { type IntegerSolver, readPrice } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
-import { framesShort, planFramed } from "./framed.ts";
+import { framesShort, planFramed, withFrameStops } from "./framed.ts";
 import { type Reuse, reuseOf } from "./reuse.ts";
 import { asHeld, planHolds } from "./hold.ts";
 import { type PlannedWalls, planWalls } from "./hang.ts";
@@ -109,8 +109,9 @@ export function prepare(
   const { works: composed, problems: unread } = composeWorks(pictured.works, practiceDocument);
   const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
   const holds = planHolds(composed, practiceDocument);
-  const works = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
-  const framed = planFramed(works, holds.plans);
+  const held = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
+  const framed = planFramed(held, holds.plans);
+  const works = withFrameStops(held, framed);
   const walls = planWalls(order.show, works, framed, practice.value, practiceDocument);
   const problems = [
     ...unread,

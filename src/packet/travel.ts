@@ -1,7 +1,7 @@
-import { type FramePlan, framedSize, type HoldPlan, paneMass, USUAL_FRAMING } from "../assembly/index.ts";
+import { closedPackage, type FramePlan, framedSize, type HoldPlan } from "../assembly/index.ts";
 import type { Typeface } from "../drawings/index.ts";
 import type { Size } from "../geometry/index.ts";
-import { type Length, sum, ZERO } from "../lengths/index.ts";
+import type { Length } from "../lengths/index.ts";
 import {
   conditionNotes,
   loanList,
@@ -21,31 +21,23 @@ import {
   type Stored,
   type Travelling,
 } from "../plans/index.ts";
+import type { Practice } from "../show/index.ts";
 import { type Packeted, workWords, inventoryMark } from "./bench-sheets.ts";
 import type { Prepared } from "./order.ts";
 import type { ComposedWork } from "./works.ts";
 
-/** How thick a closed mat is: mats, print, mount, and the bed that the print lies in. */
-function closedThickness({ composition }: ComposedWork, held: HoldPlan | null): Length {
-  const { mats, print } = composition.design;
-  const bed = held?.bed;
-  return sum([
-    ...mats.map(({ thickness }) => thickness),
-    print?.thickness ?? ZERO,
-    // The mount is as thick as the lowest mat, where nothing else is told.
-    mats[0]?.thickness ?? ZERO,
-    bed?.kind === "sink" ? bed.depth : bed?.kind === "raised" ? bed.height : ZERO,
-  ]);
-}
-
-/** A work as it travels: in its frame, or its closed mat alone, boards without their windows. */
-function travelling(one: ComposedWork, held: HoldPlan | null, framed: FramePlan | null): Travelling {
-  const { work, composition, quantity: count } = one;
-  if (framed !== null) return { title: work.title, ...framedSize(framed), count };
-  const { outer, design } = composition;
-  const depth = closedThickness(one, held);
-  const mass = paneMass(outer.width * outer.height, depth, USUAL_FRAMING[design.ruler.unit].boardDensity);
-  return { title: work.title, ...outer, depth, mass, count };
+/** A work as it travels: in its frame, or its closed package alone. */
+function travelling(
+  one: ComposedWork,
+  held: HoldPlan | null,
+  framed: FramePlan | null,
+  { framing: habits }: Practice,
+): Travelling {
+  const { work, composition, glazing, backing, quantity: count } = one;
+  const { title } = work;
+  if (framed !== null) return { title, ...framedSize(framed), count };
+  const closed = closedPackage(composition, { glazing, backing, habits }, held);
+  return { title, ...composition.outer, ...closed, count };
 }
 
 interface Going {
@@ -55,11 +47,11 @@ interface Going {
 }
 
 /** Every work that is made, as it leaves. */
-const goingOf = ({ works, holds, framed }: Prepared): readonly Going[] =>
+const goingOf = ({ works, holds, framed, practice }: Prepared): readonly Going[] =>
   works.flatMap((one, index) => {
     if (one.stopped) return [];
     const held = holds[index] ?? null;
-    return [{ one, held, travels: travelling(one, held, framed[index] ?? null) }];
+    return [{ one, held, travels: travelling(one, held, framed[index] ?? null, practice) }];
   });
 
 /** Crates for the road, and boxes for the store. */
@@ -78,7 +70,7 @@ export function packingPages(
       job,
       plan: packCrates(job),
       works: going.map(({ one }) => ({ mark: inventoryMark(one), glass: one.glazing?.kind === "glass" })),
-      boxed: boxMats(storedOf(going), box),
+      boxed: boxMats(storedOf(going, practice), box),
       box,
       house,
       planWords,
@@ -90,17 +82,18 @@ export function packingPages(
   );
 }
 
-/** Closed mats by their outer size, the largest first. */
-function storedOf(going: readonly Going[]): readonly Stored[] {
+/** Closed mats by their outer size, the largest first: without glazing and backing, as they lie in a box. */
+function storedOf(going: readonly Going[], { framing: habits }: Practice): readonly Stored[] {
   const sizes = new Map<string, Size & { readonly titles: string[]; readonly thicknesses: Length[] }>();
   for (const { one, held } of going) {
     const { width, height } = one.composition.outer;
     const key = `${width} ${height}`;
     const own = sizes.get(key) ?? { width, height, titles: [], thicknesses: [] };
     sizes.set(key, own);
+    const { depth } = closedPackage(one.composition, { glazing: null, backing: null, habits }, held);
     for (let copy = 0; copy < one.quantity; copy++) {
       own.titles.push(one.work.title);
-      own.thicknesses.push(closedThickness(one, held));
+      own.thicknesses.push(depth);
     }
   }
   return [...sizes.values()].toSorted((a, b) => b.width * b.height - a.width * a.height);

@@ -5,9 +5,7 @@ import {
   type Design,
   fitInto,
   type FrameCheck,
-  frameStops,
   isStopped,
-  planFrame,
 } from "../assembly/index.ts";
 import {
   type Framed,
@@ -19,15 +17,19 @@ import {
   type RowWork,
 } from "../show/index.ts";
 
-export interface ComposedWork extends RowWork, Framed {
+/** A work as it is read and composed, before its frame is planned. */
+export interface ReadWork extends RowWork, Framed {
   readonly composition: Composition;
-  /** What in its frame makes its mats useless: the package does not go in, or its edge or the lip would be seen where they must not. */
-  readonly frameStops: readonly FrameCheck[];
   /** It cannot be made as asked: it is listed, but gets no board. */
   readonly stopped: boolean;
   /** Its mat is there already: it is not cut again. */
   readonly ready: boolean;
   readonly quantity: number;
+}
+
+export interface ComposedWork extends ReadWork {
+  /** What in its frame makes its mats useless: the package does not go in, or its edge or the lip would be seen where they must not. */
+  readonly frameStops: readonly FrameCheck[];
 }
 
 export interface RowProblem {
@@ -39,8 +41,8 @@ export interface RowProblem {
 export function composeWorks(
   listed: readonly RowWork[],
   practice: PracticeDocument,
-): { readonly works: readonly ComposedWork[]; readonly problems: readonly RowProblem[] } {
-  const works: ComposedWork[] = [];
+): { readonly works: readonly ReadWork[]; readonly problems: readonly RowProblem[] } {
+  const works: ReadWork[] = [];
   const problems: RowProblem[] = [];
   for (const { row, work } of listed) {
     const design = readDesign(work.design, practice);
@@ -60,15 +62,13 @@ export function composeWorks(
       continue;
     }
     const { composition, frame } = composedIn(design.value, framed.value);
-    const stops = frame === null ? [] : frameStops(planFrame(composition, frame.frame)).filter(spoilsMats);
     works.push({
       row,
       work,
       ...framed.value,
       frame,
       composition,
-      frameStops: stops,
-      stopped: isStopped(composition) || stops.length > 0,
+      stopped: isStopped(composition),
       ready: frame !== null && frame.around && frame.mat !== null,
       quantity,
     });
@@ -77,7 +77,7 @@ export function composeWorks(
 }
 
 /** A design in its frame; one that exists hangs the way up in which the work goes into it best. */
-function composedIn(design: Design, { frame }: Framed): Pick<ComposedWork, "composition" | "frame"> {
+function composedIn(design: Design, { frame }: Framed): Pick<ReadWork, "composition" | "frame"> {
   if (frame === null) return { composition: compose(design), frame };
   if (frame.frame.opening === null && frame.mat === null)
     return { composition: composeInFrame(design, frame), frame };
@@ -85,16 +85,13 @@ function composedIn(design: Design, { frame }: Framed): Pick<ComposedWork, "comp
   return { composition, frame: { ...inFrame, kind: frame.kind } };
 }
 
-const spoilsMats = ({ code }: FrameCheck): boolean =>
-  code === "package-large" || code === "edge-shows" || code === "lip-covers";
-
 /** Of one work, as many as anyone cuts in one go. */
 const MOST_ALIKE = 1000;
 
 /** What something comes to for each work, in their order; null where it does not, and where what it needs cannot be read, which is told by row. */
 export function ofEachWork<Plan>(
-  works: readonly ComposedWork[],
-  plan: (work: ComposedWork) => Read<Plan | null>,
+  works: readonly ReadWork[],
+  plan: (work: ReadWork) => Read<Plan | null>,
 ): { readonly plans: readonly (Plan | null)[]; readonly problems: readonly RowProblem[] } {
   const problems: RowProblem[] = [];
   const plans = works.map((work) => {

@@ -1,15 +1,5 @@
 import { type Sides, SIDES, type Size } from "../../geometry/index.ts";
-import {
-  fromReal,
-  larger,
-  type Length,
-  smaller,
-  subtract,
-  sum,
-  times,
-  toGraduation,
-  ZERO,
-} from "../../lengths/index.ts";
+import { fromReal, larger, type Length, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import type { Composition } from "../composition.ts";
 import type { HoldPlan } from "../hold/index.ts";
 import { minus, operand, plus, type Sum, twice, valueOf } from "../reckoning.ts";
@@ -18,7 +8,7 @@ import type { FrameFacts } from "./facts.ts";
 import type { FramedGlazing, FrameCheck, FramePlan, FrameStep, Seen, WoodMovement } from "./frame-plan.ts";
 import { glazingGrows, USUAL_HUMIDITY } from "./glazings.ts";
 import { type FrameSizes, frameSizes, liftOf, lipHides, seenBorders } from "./opening.ts";
-import { type Stack, stackOf, stripsRound } from "./stack.ts";
+import { type Stack, stackOf, stripsRound, stripWidth } from "./stack.ts";
 import { massOf } from "./weight.ts";
 import { COEFFICIENTS_HOLD, equilibriumMoisture, widthChange } from "./woods.ts";
 
@@ -90,13 +80,6 @@ const seenAs = (composition: Composition, hidden: Sides): Seen => {
   const seen = seenBorders(composition, hidden);
   return { hidden, seen, lift: liftOf(seen) };
 };
-
-/** As wide as the lip hides everywhere, on the ruler's marks where that leaves one. */
-function stripWidth({ head, left, right, foot }: Sides, graduation: Length): Length {
-  const most = larger([head, left, right, foot].reduce(smaller), ZERO);
-  const marked = toGraduation(most, graduation, "down");
-  return marked > 0 ? marked : most;
-}
 
 function glazingOf({ glazing, air }: FrameFacts, outer: Size, { opening }: FrameSizes): FramedGlazing | null {
   if (glazing === null) return null;

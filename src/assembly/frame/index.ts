@@ -1,3 +1,4 @@
+export { type ClosedPackage, closedPackage } from "./closed.ts";
 export * from "./facts.ts";
 export { LEAST_ROOM } from "./checks.ts";
 export { type FramedSize, framedSize, frameStops, planFrame } from "./frame.ts";

@@ -1,5 +1,15 @@
-import type { Size } from "../../geometry/index.ts";
-import { add, type Length, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import type { Sides, Size } from "../../geometry/index.ts";
+import {
+  add,
+  larger,
+  type Length,
+  smaller,
+  subtract,
+  sum,
+  times,
+  toGraduation,
+  ZERO,
+} from "../../lengths/index.ts";
 import type { Composition } from "../composition.ts";
 import type { HeldBed } from "../hold/index.ts";
 import type { FrameFacts } from "./facts.ts";
@@ -52,6 +62,16 @@ export const stripsRound = (outer: Size, high: Length, wide: Length): Strips => 
   between: subtract(outer.height, times(wide, 2)),
 });
 
+/** As wide as what hides strips does everywhere, on the ruler's marks where that leaves one. */
+export function stripWidth({ head, left, right, foot }: Sides, graduation: Length): Length {
+  const most = larger([head, left, right, foot].reduce(smaller), ZERO);
+  const marked = toGraduation(most, graduation, "down");
+  return marked > 0 ? marked : most;
+}
+
+/** What of a frame lies in the package. */
+export type PackageFacts = Pick<FrameFacts, "glazing" | "spacer" | "backing" | "habits">;
+
 const FLAT: HeldBed = { kind: "flat" };
 
 /**
@@ -60,7 +80,7 @@ const FLAT: HeldBed = { kind: "flat" };
  */
 export function stackOf(
   composition: Composition,
-  { glazing, spacer, backing, habits }: FrameFacts,
+  { glazing, spacer, backing, habits }: PackageFacts,
   bed: HeldBed = FLAT,
   strip: Length = ZERO,
 ): Stack {

@@ -3,7 +3,7 @@ import { add, type Length, TICKS_PER_METRE } from "../../lengths/index.ts";
 import type { FrameFacts } from "./facts.ts";
 import { GLAZING_MATTER, paneMass, TICKS_PER_SQUARE_METRE } from "./glazings.ts";
 import type { FrameSizes } from "./opening.ts";
-import type { Stack, StackLayer } from "./stack.ts";
+import type { PackageFacts, Stack, StackLayer } from "./stack.ts";
 import { densityOf } from "./woods.ts";
 
 /** What one part of a framed work weighs. */
@@ -46,9 +46,10 @@ export function massOf(frame: FrameFacts, sizes: FrameSizes, stack: Stack, grams
 
 const areaOf = ({ width, height }: Size): number => Math.max(0, width) * Math.max(0, height);
 
-function layerMass(
+/** What one layer of a package weighs. `grams`: of the sheet; null: not known. */
+export function layerMass(
   { kind, thickness, size, window }: StackLayer,
-  { glazing, backing, habits }: FrameFacts,
+  { glazing, backing, habits }: PackageFacts,
   grams: number | null,
 ): Pick<PartMass, "mass" | "by"> {
   const area = areaOf(size) - (window === null ? 0 : Math.min(areaOf(size), areaOf(window)));
