@@ -12,6 +12,7 @@ import {
 import {
   framedOnWall,
   type HangProblem,
+  type HangRequest,
   hangWall,
   type HungWall,
   hungWallJson,
@@ -81,23 +82,35 @@ export function wallsJson(
   };
 }
 
-/** One wall of a packet. */
-export interface PlannedWall {
+/** One wall with the works that are to hang on it. */
+export interface ReadWall {
   readonly name: string;
-  readonly hung: HungWall;
+  /** Place among the show's walls. */
+  readonly index: number;
+  readonly request: HangRequest;
   /** Which of the packet's works hang on it, as the wall counts them. */
   readonly works: readonly number[];
 }
 
-/** The walls of a packet, and what of them could not be read or hung. */
-export interface PlannedWalls {
-  readonly walls: readonly PlannedWall[];
+/** One wall of a packet, laid out. */
+export interface PlannedWall extends Omit<ReadWall, "request"> {
+  readonly hung: HungWall;
+}
+
+/** The walls of a show before any is laid out, and what of them could not be read or hung. */
+export interface ReadWalls {
+  readonly walls: readonly ReadWall[];
   /** `row` 1: the fault is a wall's, not a work's. */
   readonly problems: readonly { readonly row: number; readonly problem: HangProblem }[];
   /** Works that could hang, and are on no wall. */
   readonly unhung: readonly ComposedWork[];
   /** Works that are made more than once: one of them hangs. */
   readonly several: readonly ComposedWork[];
+}
+
+/** The same, every wall laid out. */
+export interface PlannedWalls extends Omit<ReadWalls, "walls"> {
+  readonly walls: readonly PlannedWall[];
 }
 
 const titles = (works: readonly ComposedWork[]): readonly string[] => works.map(({ work }) => work.title);
@@ -113,15 +126,21 @@ export function leftOffWalls({ walls, unhung, several }: PlannedWalls): readonly
 
 const WHOLE_SHOW = 1;
 
-/** Lays out every wall of a show with the works in their frames: those that they state, else those that are planned for them. */
-export function planWalls(
+/** Lays out every wall of a show. */
+export function planWalls(...read: Parameters<typeof readWalls>): PlannedWalls {
+  const { walls, ...rest } = readWalls(...read);
+  return { ...rest, walls: walls.map(({ request, ...wall }) => ({ ...wall, hung: hangWall(request) })) };
+}
+
+/** Reads every wall of a show with the works in their frames: those that they state, else those that are planned for them. */
+export function readWalls(
   show: ShowRead,
   works: readonly ComposedWork[],
   plans: readonly (FramePlan | null)[],
   practice: Practice,
   document: PracticeDocument,
-): PlannedWalls {
-  const none: PlannedWalls = { walls: [], problems: [], unhung: [], several: [] };
+): ReadWalls {
+  const none: ReadWalls = { walls: [], problems: [], unhung: [], several: [] };
   if (show.walls.length === 0) return none;
   const habits = readHangingHabits(document, practice);
   if (!habits.ok) return { ...none, problems: habits.problems.map(inPractice) };
@@ -144,7 +163,7 @@ export function planWalls(
     problems.push({ row: works[work ?? -1]?.row ?? WHOLE_SHOW, problem });
   const named = houseOf(show, practice);
   const names = show.walls.map((_, index) => wallName(show.walls, index));
-  const walls = show.walls.flatMap((wall, index): PlannedWall[] => {
+  const walls = show.walls.flatMap((wall, index): ReadWall[] => {
     const name = names[index] ?? "";
     const field = `walls.${index}`;
     if (names.indexOf(name) < index) {
@@ -155,7 +174,7 @@ export function planWalls(
     const own = shared.ofWall[index] ?? [];
     const hangs = own.flatMap((work) => framed[work] ?? []);
     const read = readShowWall(wall, name, hangs, named, practice, habits.value);
-    if (read.ok) return [{ name, hung: hangWall(read.value), works: own }];
+    if (read.ok) return [{ name, index, request: read.value, works: own }];
     problems.push(
       ...read.problems.map((problem) => ({
         row: WHOLE_SHOW,

@@ -1,10 +1,13 @@
 import { chooseHardware, hangWork } from "../assembly/index.ts";
-import { planWall } from "../plans/index.ts";
+import { planWall, type WallPlan } from "../plans/index.ts";
 import type { HangRequest, HungWall } from "./hang-request.ts";
 
 /** Lays one wall out, hangs every work on it and takes its fittings from what is listed. */
-export function hangWall(request: HangRequest): HungWall {
-  const plan = planWall(request.job, request.seed);
+export const hangWall = (request: HangRequest): HungWall =>
+  hangPlanned(request, planWall(request.job, request.seed));
+
+/** The same where the wall has been laid out already. */
+export function hangPlanned(request: HangRequest, plan: WallPlan): HungWall {
   const hung = request.works.flatMap((work, index) => {
     const place = plan.places[index];
     if (place === undefined) return [];

@@ -43,8 +43,8 @@ export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { isRecordColumn, worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
 export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
-export type { HangProblem, HangRead, HungWall } from "./hang-request.ts";
-export { hangWall } from "./hang-wall.ts";
+export type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
+export { hangPlanned, hangWall } from "./hang-wall.ts";
 export {
   framedOnWall,
   readHangingHabits,
