@@ -17,8 +17,8 @@ export type PieceUse = {
 /** What a job's sheets are made of, as far as the hand must know it. */
 export type Material = "board" | Glazing["kind"];
 
-/** One material's job with its plan. `uses` runs beside the job's pieces. */
-export interface PlannedBoard extends PlanWithSaved {
+/** One material's job. `uses` runs beside the job's pieces. */
+export interface BoardJob {
   readonly board: string;
   readonly material: Material;
   readonly job: CuttingJob;
@@ -29,6 +29,9 @@ export interface PlannedBoard extends PlanWithSaved {
   readonly ruler: Ruler;
 }
 
+/** The same with its plan. */
+export interface PlannedBoard extends BoardJob, PlanWithSaved {}
+
 /** What one material is wanted for. */
 interface Wanted {
   readonly material: Material;
@@ -38,7 +41,7 @@ interface Wanted {
   readonly entries: { readonly piece: PieceWanted; readonly use: PieceUse }[];
 }
 
-/** All pieces of a list, one job and plan for each material, in the order in which the materials are first needed. */
+/** Plans the job of each material. */
 export function planBoards(
   works: readonly ComposedWork[],
   practice: Practice,
@@ -46,8 +49,19 @@ export function planBoards(
   options: PlanOptions,
   told: (board: string) => void,
 ): readonly PlannedBoard[] {
+  return boardJobs(works, practice, stock).map((one) => {
+    told(one.board);
+    return { ...one, ...planWithSaved(one.job, options) };
+  });
+}
+
+/** All pieces of a list, one job for each material, in the order in which the materials are first needed. */
+export function boardJobs(
+  works: readonly ComposedWork[],
+  practice: Practice,
+  stock: Stock,
+): readonly BoardJob[] {
   return [...wantedOf(works, practice)].map(([board, { material, kerf, anySheet, entries }]) => {
-    told(board);
     const own = stock.sheets.filter((sheet) => servesFor(sheet, board, anySheet, practice));
     const job: CuttingJob = {
       sheets: own,
@@ -59,15 +73,7 @@ export function planBoards(
       tight: practice.squaringTrim,
     };
     const uses = entries.map(({ use }) => use);
-    return {
-      board,
-      material,
-      job,
-      uses,
-      ...planWithSaved(job, options),
-      stock: own,
-      ruler: rulerOf(works, uses, practice),
-    };
+    return { board, material, job, uses, stock: own, ruler: rulerOf(works, uses, practice) };
   });
 }
 

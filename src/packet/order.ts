@@ -1,12 +1,12 @@
 import { type IntegerSolver, readPrice } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
-import { framesShort, planFramed, withFrameStops } from "./framed.ts";
+import { framesShort } from "./framed.ts";
 import { type Reuse, reuseOf } from "./reuse.ts";
-import { asHeld, planHolds } from "./hold.ts";
 import { type PlannedWalls, planWalls } from "./hang.ts";
 import { planLights } from "./light.ts";
 import { type PictureNote, withPictures } from "./pictures.ts";
-import { type ComposedWork, composeWorks, type RowProblem } from "./works.ts";
+import { practiceOfShow, worksInFrames } from "./in-frames.ts";
+import type { ComposedWork, RowProblem } from "./works.ts";
 import {
   DEFAULT_STOCK,
   type PracticeDocument,
@@ -85,10 +85,7 @@ export function prepare(
 ):
   | { readonly ok: true; readonly value: Prepared }
   | { readonly ok: false; readonly problems: readonly Problem[] } {
-  const practiceDocument = withFrames(
-    order.practice ?? order.show.practice ?? { unit: order.show.unit },
-    order.show.frames,
-  );
+  const practiceDocument = practiceOfShow(order.show, order.practice);
   const practice = practiceFor(practiceDocument, practiceDocument.unit ?? order.show.unit);
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
@@ -106,20 +103,10 @@ export function prepare(
   const showLight = light === null ? null : readShowLight(light, date);
   if (showLight?.ok === false) return showLight;
   const pictured = withPictures(order);
-  const { works: composed, problems: unread } = composeWorks(pictured.works, practiceDocument);
-  const lights = planLights(composed, showLight?.value ?? null, practiceDocument);
-  const holds = planHolds(composed, practiceDocument);
-  const held = composed.map((work, index) => asHeld(work, holds.plans[index] ?? null));
-  const framed = planFramed(held, holds.plans);
-  const works = withFrameStops(held, framed);
+  const { works, holds, framed, problems: unread } = worksInFrames(pictured.works, practiceDocument);
+  const lights = planLights(works, showLight?.value ?? null, practiceDocument);
   const walls = planWalls(order.show, works, framed, practice.value, practiceDocument);
-  const problems = [
-    ...unread,
-    ...lights.problems,
-    ...holds.problems,
-    ...framesShort(works),
-    ...unreadValues(works),
-  ];
+  const problems = [...unread, ...lights.problems, ...framesShort(works), ...unreadValues(works)];
   return {
     ok: true,
     value: {
@@ -128,7 +115,7 @@ export function prepare(
       stock: stock.value,
       works,
       lights: lights.plans,
-      holds: holds.plans,
+      holds,
       framed,
       reuse: reuseOf(works, practiceDocument),
       walls,
@@ -154,10 +141,6 @@ export function prepare(
     },
   };
 }
-
-/** A practice with a show's own kinds of frame before those of the same name. */
-const withFrames = (practice: PracticeDocument, own: ShowRead["frames"]): PracticeDocument =>
-  own.length === 0 ? practice : { ...practice, frames: [...own, ...(practice.frames ?? [])] };
 
 /** What a work is worth where that is no price, by row. */
 const unreadValues = (works: readonly ComposedWork[]): readonly RowProblem[] =>
