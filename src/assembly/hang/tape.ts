@@ -1,4 +1,4 @@
-import { add, fromReal, type Length, subtract, ZERO } from "../../lengths/index.ts";
+import { add, fromReal, type Length, subtract, toGraduation, ZERO } from "../../lengths/index.ts";
 import type { HookPlace } from "./hanging.ts";
 
 /** A tape that sags: held at both ends over `span` it reads `over` too much. */
@@ -51,3 +51,19 @@ export const measuresOf = (
   up: upAt(nail, x, width, fall),
   back: onTape(subtract(width, x), tape),
 });
+
+/** The same as they are read: a tape shows no more than its marks. Without sag the two across make the wall as they are printed. */
+export function readingsOf(
+  hook: Pick<HookPlace, "x" | "nail">,
+  measuring: Measuring,
+  graduation: Length,
+): Measures {
+  const marked = (length: Length): Length => toGraduation(length, graduation, "nearest");
+  const { across, up, back } = measuresOf(hook, measuring);
+  const read = marked(across);
+  return {
+    across: read,
+    up: marked(up),
+    back: measuring.tape === null ? subtract(measuring.width, read) : marked(back),
+  };
+}

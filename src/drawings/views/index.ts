@@ -15,4 +15,7 @@ export { type Layer, layersOf, type Mount } from "./layers.ts";
 export type { View } from "./layout.ts";
 export { packageView } from "./package.ts";
 export { PIXEL, type ViewOptions } from "./pen.ts";
+export { type HangingFront } from "./wall/frames.ts";
+export { hangingBoxes, type WallExtent } from "./wall/placing.ts";
+export { wallView, type WallSeen, type WallView, type WallViewOptions } from "./wall/elevation.ts";
 export { type SectionOptions, type SectionView, sectionView } from "./section.ts";

@@ -1,5 +1,5 @@
-import { measuresOf } from "../../assembly/index.ts";
-import { type Length, mm, subtract, toGraduation } from "../../lengths/index.ts";
+import { readingsOf } from "../../assembly/index.ts";
+import { type Length, mm, subtract } from "../../lengths/index.ts";
 import { HANGING_SHEET, ratedWords, upFrom } from "../../words/hanging-sheet.ts";
 import { kilograms, newtonsWords } from "../../words/weights.ts";
 import { bare, strong } from "../../words/index.ts";
@@ -54,16 +54,12 @@ export function hookRows(
 }
 
 function cellsOf(desk: HangingDesk, hook: LetteredHook, columns: readonly Column[]): readonly Block[] {
-  const { ruler, job, safety } = desk.job;
-  const marked = (length: Length): Length => toGraduation(length, ruler.graduation, "nearest");
-  const read = measuresOf(hook, desk.job.measuring);
-  // A tape shows no more than its marks; without sag the two measures across make the wall as they are printed.
-  const across = marked(read.across);
-  const back = desk.job.measuring.tape === null ? subtract(job.wall.width, across) : marked(read.back);
+  const { ruler, measuring, safety } = desk.job;
+  const { across, up, back } = readingsOf(hook, measuring, ruler.graduation);
   return [
     beside([tickBox(), textLine(desk, hook.letter, LETTER)], mm(2.4), "middle"),
     textLine(desk, setFigure(across, ruler), SET_FIGURE),
-    textLine(desk, setFigure(marked(read.up), ruler), SET_FIGURE),
+    textLine(desk, setFigure(up, ruler), SET_FIGURE),
     textLine(desk, bare(back, ruler), PROOF),
     beside(
       [

@@ -1,15 +1,10 @@
 import { add, type Length, larger, smaller, subtract, ZERO } from "../../lengths/index.ts";
 import { drawn, fittingScale } from "../scale.ts";
+import { hangingBoxes, type WallExtent } from "../../drawings/index.ts";
 import { part } from "../paper.ts";
 import type { HangingDesk } from "./desk.ts";
 
-/** What of a wall is drawn: places on the wall itself. */
-export interface View {
-  readonly left: Length;
-  readonly right: Length;
-  readonly foot: Length;
-  readonly top: Length;
-}
+type View = WallExtent;
 
 /** A view to scale on the paper. */
 export interface Drawn {
@@ -61,10 +56,7 @@ export function wholeWall({ job: { job, plan } }: HangingDesk): View {
     foot: job.floor,
     top: add(job.floor, job.wall.height),
   };
-  return job.frames.reduce((view, frame, index) => {
-    const place = plan.places[index];
-    return place === undefined ? view : around(view, { ...place, ...frame });
-  }, wall);
+  return hangingBoxes(job, plan).reduce(around, wall);
 }
 
 interface Box {
