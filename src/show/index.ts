@@ -8,6 +8,9 @@ export {
   composeResult,
   compositionJson,
 } from "./compose-json.ts";
+export * from "./change.ts";
+export { changeDocument } from "./change-schema.ts";
+export { sameJson } from "./same-json.ts";
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";
 export { type FrameKind, type FramePractice, framePracticeFor } from "./read-frames.ts";
 export { type Framed, readWorkFrame, type WorkFrame } from "./read-work-frame.ts";

@@ -27,14 +27,16 @@ const BUILDER = /^node_modules\/lightningcss(-|$)/;
 interface Locked {
   readonly dev?: boolean;
   readonly devOptional?: boolean;
+  readonly optional?: boolean;
 }
 
 const lock = JSON.parse(textOf("package-lock.json")) as { packages: Record<string, Locked> };
 const installed = Object.entries(lock.packages)
   .filter(([path]) => path !== "" && existsSync(join(root, path, "package.json")))
-  .map(([path, { dev = false, devOptional = false }]) => ({
+  .map(([path, { dev = false, devOptional = false, optional = false }]) => ({
     path,
-    tool: dev || devOptional || BUILDER.test(path),
+    // What is optional the program runs without; it lies beside it, as a library of its own.
+    tool: dev || devOptional || optional || BUILDER.test(path),
     licences: licencesOf(path),
   }));
 

@@ -1,7 +1,6 @@
 import type { Unit } from "../../lengths/index.ts";
-import type { ShowDocument } from "../../show/index.ts";
+import { type KeptShow, type ShowDocument, withIds as withIdsOf } from "../../show/index.ts";
 import { newId } from "./chance.ts";
-import type { KeptShow } from "./change.ts";
 
 /**
  * A show as the page or its own server wrote it, told by its form: it was read field by field when it
@@ -21,17 +20,7 @@ export function asKept(json: unknown): KeptShow | null {
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
 
-export function withIds(show: ShowDocument, id: () => string = newId): KeptShow {
-  const seen = new Set<string>();
-  return {
-    ...show,
-    works: show.works.map((work) => {
-      const own = work.id === undefined || seen.has(work.id) ? id() : work.id;
-      seen.add(own);
-      return { ...work, id: own };
-    }),
-  };
-}
+export const withIds = (show: ShowDocument): KeptShow => withIdsOf(show, newId);
 
 /** A show that begins here. */
 export const newShow = (name: string, unit: Unit, works: ShowDocument["works"]): ShowDocument => ({

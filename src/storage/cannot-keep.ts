@@ -1,0 +1,2 @@
+/** Why nothing can be kept, in a sentence. */
+export class CannotKeep extends Error {}
