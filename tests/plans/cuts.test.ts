@@ -22,6 +22,18 @@ test("[CT14] boards that wait are all cut before the fence moves", () => {
   expect(only?.cuts).toHaveLength(5);
 });
 
+test("[CT14] of very many pieces too no board waits at a setting that it could be cut at", () => {
+  const many = jobOf(
+    [sheet(100, 80)],
+    [piece(3, 4, { count: 500, turns: false }), piece(2, 2, { count: 400 })],
+  );
+  const [only] = firstPlanned(many).sheets;
+  const settings = settingsOf(only);
+  expect(only?.cuts.length).toBeGreaterThan(800);
+  expect(only?.settings).toBe(settings.length);
+  expect(settings.length).toBeLessThanOrEqual(40);
+});
+
 test("[CT15] no piece is measured across a rest, and only trim from a raw edge", () => {
   fc.assert(
     fc.property(smallJob, (job) => {

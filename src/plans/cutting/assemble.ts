@@ -2,11 +2,15 @@ import type { Size } from "../../geometry/index.ts";
 import { type Length, ticks } from "../../lengths/index.ts";
 import { at } from "../at.ts";
 import type { Edges, Measure } from "./bench.ts";
-import { boxOf, orderCuts, type CutOrder } from "./cuts.ts";
+import { orderCuts, type CutOrder } from "./cuts.ts";
 import type { CuttingJob } from "./job.ts";
 import { extent, type Layout, layoutKey, type Part, resized, tidied, transposed } from "./layout.ts";
 import type { Leftover, Placement, PlannedSheet, Source } from "./plan.ts";
+import { boxOf } from "./ways.ts";
 import type { WholeJob } from "./whole.ts";
+
+/** Once so many cuts have been put in order the rest is done in less time, with a few settings more. */
+const MOST_CUTS_TO_WEIGH = 2500;
 
 /**
  * Turns layouts into sheets of the plan: gives every place the piece that lies there, matches each
@@ -56,6 +60,8 @@ class Writer {
   /** For each piece, the placements whose window is still whole. */
   private readonly windows = new Map<number, { sheet: number; placement: number }[]>();
   private readonly orders = new Map<string, CutOrder>();
+  /** Cuts put in order so far, those of layouts that are alike once. */
+  private cuts = 0;
 
   constructor(job: CuttingJob, whole: WholeJob) {
     this.job = job;
@@ -74,7 +80,7 @@ class Writer {
     const usable: Edges = { left: trim, top: trim, right: sheet.width - trim, foot: sheet.height - trim };
     const placements: Placement[] = [];
     this.place(root, trim, trim, placements);
-    const order = this.orders.get(key) ?? orderCuts(edges, usable, root, this.measure);
+    const order = this.orders.get(key) ?? this.ordered(edges, usable, root);
     this.orders.set(key, order);
     placements.forEach(({ piece }, placement) => {
       const hosts = this.windows.get(piece) ?? [];
@@ -93,6 +99,12 @@ class Writer {
       },
       settings: order.settings,
     });
+  }
+
+  private ordered(edges: Edges, usable: Edges, root: Part): CutOrder {
+    const order = orderCuts(edges, usable, root, this.measure, this.cuts > MOST_CUTS_TO_WEIGH);
+    this.cuts += order.cuts.length;
+    return order;
   }
 
   /** Cuts a layout from the window of the first placement that still has it, turned as that lies. */

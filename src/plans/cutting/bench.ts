@@ -36,9 +36,6 @@ export type Content =
 
 type Run = Extract<Content, { is: "run" }>;
 
-/** Past so many places for a cut in one run, of more pieces than any sheet of a print room gives, weighing each takes too long. */
-const MOST_PLACES = 24;
-
 /** A cut that can be made now: where its line stands, what the blade takes beyond it, and what it makes of the board. */
 export interface PossibleCut {
   readonly across: Axis;
@@ -55,20 +52,21 @@ export function contentOf(part: Part): Content {
   return { is: "run", split: part, from: 0, to: part.parts.length + (part.rest > 0 ? 1 : 0) };
 }
 
-/** Every cut that can be made on a board next: first what its edges still want, then between any two parts of its run. */
-export function possibleCuts(board: Board, measure: Measure): PossibleCut[] {
+/**
+ * Every cut that can be made on a board next: first what its edges still want, then between any two
+ * parts of its run, of a run with more than so many `places` for a cut after its first part alone.
+ */
+export function possibleCuts(board: Board, measure: Measure, most: number): PossibleCut[] {
   const { content } = board;
   if (content === null) return [];
   const edges = edgeCuts(board, measure);
   if (edges.length > 0 || content.is === "piece") return edges;
-  return places(content).map((index) => cutBetween(board, content, index, measure));
+  return places(content, most).map((index) => cutBetween(board, content, index, measure));
 }
 
-/** Where a run is looked at for cuts: between any two parts, of a very long run in its middle alone. */
-function places({ from, to }: Run): number[] {
+function places({ from, to }: Run, most: number): number[] {
   const all = to - from - 1;
-  if (all <= MOST_PLACES) return Array.from({ length: all }, (_, index) => from + 1 + index);
-  return [(from + to) >> 1];
+  return Array.from({ length: all <= most ? all : 1 }, (_, index) => from + 1 + index);
 }
 
 /** How many cuts a board still needs. */

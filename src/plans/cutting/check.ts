@@ -1,6 +1,7 @@
 import type { Box } from "../../geometry/index.ts";
 import { carryOutCuts } from "./check-cuts.ts";
 import { checkMoney } from "./check-money.ts";
+import { cutsApart } from "./cuts-apart.ts";
 import type { CuttingFault, Ground, Report } from "./faults.ts";
 import type { CuttingJob } from "./job.ts";
 import type { CuttingPlan, Placement, PlannedSheet } from "./plan.ts";
@@ -20,7 +21,11 @@ export function cuttingFaults(job: CuttingJob, plan: CuttingPlan): CuttingFault[
       report({ code: "wrong-sheet-size", sheet: index });
     }
     checkPlacements(job, sheet, index, ground, report);
-    if (!cutsApart(sheet.placements, job.kerf)) report({ code: "not-guillotine", sheet: index });
+    if (!cutsApart(sheet.placements, job.kerf)) {
+      // What cuts part lies a kerf apart.
+      checkApart(sheet.placements, index, job.kerf, report);
+      report({ code: "not-guillotine", sheet: index });
+    }
     carryOutCuts(job, sheet, index, ground, report);
   });
   checkDemand(job, plan, report);
@@ -74,7 +79,6 @@ function checkPlacements(
       lies.top + lies.height <= ground.height - trim;
     if (!inside) report({ code: "outside", sheet, placement });
   });
-  checkApart(placements, sheet, job.kerf, report);
   const right = placements.reduce((most, one) => Math.max(most, one.left + one.width), 0);
   const foot = placements.reduce((most, one) => Math.max(most, one.top + one.height), 0);
   if (needs.width !== right + trim || needs.height !== foot + trim) report({ code: "needs", sheet });
@@ -105,33 +109,6 @@ const apart = (a: Box, b: Box, kerf: number): boolean =>
   b.left + b.width + kerf <= a.left ||
   a.top + a.height + kerf <= b.top ||
   b.top + b.height + kerf <= a.top;
-
-/**
- * Whether straight cuts from edge to edge can part all boxes. Greedy is exact: wherever a cut hits no
- * box it can be made, since what is cuttable stays so when part of it is taken away.
- */
-function cutsApart(boxes: readonly Box[], kerf: number): boolean {
-  if (boxes.length < 2) return true;
-  for (const upright of [true, false]) {
-    const groups = groupsAlong(boxes, kerf, upright);
-    if (groups.length > 1) return groups.every((group) => cutsApart(group, kerf));
-  }
-  return false;
-}
-
-/** The boxes in groups that cuts in one direction part. */
-function groupsAlong(boxes: readonly Box[], kerf: number, upright: boolean): Box[][] {
-  const start = (box: Box): number => (upright ? box.left : box.top);
-  const end = (box: Box): number => (upright ? box.left + box.width : box.top + box.height);
-  const groups: Box[][] = [];
-  let reach = Number.NEGATIVE_INFINITY;
-  for (const box of boxes.toSorted((a, b) => start(a) - start(b))) {
-    if (start(box) >= reach + kerf) groups.push([box]);
-    else groups[groups.length - 1]?.push(box);
-    reach = Math.max(reach, end(box));
-  }
-  return groups;
-}
 
 /** Every copy once, nothing beyond, and whatever is missing said. */
 function checkDemand(job: CuttingJob, plan: CuttingPlan, report: Report): void {

@@ -1,16 +1,8 @@
-import type { Box } from "../../geometry/index.ts";
-import { ticks } from "../../lengths/index.ts";
-import {
-  type Board,
-  contentOf,
-  cutsLeft,
-  type Edges,
-  type Measure,
-  type PossibleCut,
-  possibleCuts,
-} from "./bench.ts";
+import { type Board, contentOf, cutsLeft, type Edges, type Measure } from "./bench.ts";
 import type { Part } from "./layout.ts";
 import type { Cut } from "./plan.ts";
+import { orderMany } from "./many-cuts.ts";
+import { type Way, waysOf, written } from "./ways.ts";
 
 /** The cuts of one sheet in the order in which the hand makes them, and every part that comes off and is no piece. */
 export interface CutOrder {
@@ -24,17 +16,29 @@ export interface CutOrder {
 /** How many orders are followed side by side, and the most cuts for which more than one is. */
 const BEAM = 8;
 const MOST_CUTS_TO_WEIGH = 80;
+/** More cuts than this, of more pieces than any sheet of a print room gives, are put in order one setting at a time. */
+const MOST_CUTS = 150;
+/** Past so many places for a cut in one run weighing each takes too long. */
+const MOST_PLACES = 24;
 
 /**
  * Puts the cuts of a layout in order: each from edge to edge of a part that lies there by then, and
  * grouped so that the fence moves least. With the fence at one setting every board that can be cut at
  * it is cut, one board after another, and what comes off again; of the orders followed the one with
- * the fewest settings is kept, then the one whose settings fall most steadily.
+ * the fewest settings is kept, then the one whose settings fall most steadily. `hurried`: one order alone
+ * is followed, for plans of very many sheets.
  */
-export function orderCuts(sheet: Edges, usable: Edges, root: Part, measure: Measure): CutOrder {
-  const known: Known = { measure, boards: new Map() };
+export function orderCuts(
+  sheet: Edges,
+  usable: Edges,
+  root: Part,
+  measure: Measure,
+  hurried: boolean,
+): CutOrder {
+  const known = new Known(measure);
   const board: Board = { edges: sheet, nominal: usable, content: contentOf(root) };
-  const left = waysOf(board, known).left;
+  const { left } = known.of(board);
+  if (hurried || left > MOST_CUTS) return orderMany(board, measure);
   let beam: State[] = [
     {
       boards: [board],
@@ -75,23 +79,29 @@ interface Chain<T> {
   readonly earlier: Chain<T> | null;
 }
 
-/** The boards that have come up in any order, each weighed once: the orders share most of them. */
-interface Known {
-  readonly measure: Measure;
-  readonly boards: Map<Board, Ways>;
-}
-
-interface Ways {
+interface Weighed {
+  readonly ways: ReadonlyMap<number, Way>;
   /** Cuts that the board still needs. */
   readonly left: number;
-  /** For each setting at which it can be cut now, the cut. */
-  readonly at: ReadonlyMap<number, Made>;
 }
 
-interface Made {
-  readonly cut: Cut;
-  readonly before: Board | null;
-  readonly after: Board | null;
+/** The boards that have come up in any order, each weighed once: the orders share most of them. */
+class Known {
+  private readonly measure: Measure;
+  private readonly boards = new Map<Board, Weighed>();
+
+  constructor(measure: Measure) {
+    this.measure = measure;
+  }
+
+  of(board: Board): Weighed {
+    const found = this.boards.get(board) ?? {
+      ways: waysOf(board, this.measure, MOST_PLACES),
+      left: cutsLeft(board),
+    };
+    this.boards.set(board, found);
+    return found;
+  }
 }
 
 function better(a: State, b: State): number {
@@ -107,48 +117,8 @@ function unrolled<T>(chain: Chain<T> | null): T[] {
 /** Every setting at which some board can be cut now, the largest first. */
 function settingsOf(state: State, known: Known): number[] {
   const settings = new Set<number>();
-  for (const board of state.boards) for (const set of waysOf(board, known).at.keys()) settings.add(set);
+  for (const board of state.boards) for (const set of known.of(board).ways.keys()) settings.add(set);
   return [...settings].toSorted((a, b) => b - a);
-}
-
-function waysOf(board: Board, known: Known): Ways {
-  const found = known.boards.get(board);
-  if (found !== undefined) return found;
-  const at = new Map<number, Made>();
-  for (const cut of possibleCuts(board, known.measure)) {
-    for (const { set, against } of fenced(board, cut)) {
-      if (at.has(set)) continue;
-      at.set(set, { cut: written(board.edges, cut, set, against), before: cut.before, after: cut.after });
-    }
-  }
-  const ways = { left: cutsLeft(board), at };
-  known.boards.set(board, ways);
-  return ways;
-}
-
-/**
- * The ways to make a cut. Against the fence lies a part that pieces still come from and whose width is
- * made by them alone: measured across a rest, a sheet that is not quite its nominal size would make
- * every piece on the other side wrong.
- */
-function fenced(
-  board: Board,
-  cut: PossibleCut,
-): { readonly set: number; readonly against: Cut["against"] }[] {
-  const { edges } = board;
-  const [start, end] = cut.across === "x" ? [edges.left, edges.right] : [edges.top, edges.foot];
-  const ways: { set: number; against: Cut["against"] }[] = [];
-  if (cut.kept === "before" || (cut.kept === null && isMeasure(cut.before, cut.across)))
-    ways.push({ set: cut.line - start, against: "before" });
-  if (cut.kept === "after" || (cut.kept === null && isMeasure(cut.after, cut.across)))
-    ways.push({ set: end - cut.line - cut.takes, against: "after" });
-  return ways;
-}
-
-function isMeasure(part: Board | null, across: Cut["across"]): boolean {
-  if (part === null || part.content === null) return false;
-  const { content } = part;
-  return content.is === "piece" || content.split.axis !== across || content.to <= content.split.parts.length;
 }
 
 /** Makes every cut that one setting of the fence allows, on what comes off as well. */
@@ -158,18 +128,18 @@ function cutAt(state: State, set: number, known: Known): State {
   let { leftovers, cuts } = state;
   let left = 0;
   for (let board = waiting.pop(); board !== undefined; board = waiting.pop()) {
-    const ways = waysOf(board, known);
-    const made = ways.at.get(set);
-    if (made === undefined) {
+    const { ways, left: own } = known.of(board);
+    const way = ways.get(set);
+    if (way === undefined) {
       boards.push(board);
-      left += ways.left;
+      left += own;
       continue;
     }
-    cuts = { one: made.cut, earlier: cuts };
-    for (const part of [made.after, made.before]) {
+    cuts = { one: written(board.edges, way, set), earlier: cuts };
+    for (const part of [way.cut.after, way.cut.before]) {
       if (part === null) continue;
       if (part.content === null) leftovers = { one: part.edges, earlier: leftovers };
-      else if (waysOf(part, known).left > 0) waiting.push(part);
+      else if (known.of(part).left > 0) waiting.push(part);
     }
   }
   return {
@@ -182,24 +152,3 @@ function cutAt(state: State, set: number, known: Known): State {
     left,
   };
 }
-
-function written(part: Edges, cut: PossibleCut, set: number, against: Cut["against"]): Cut {
-  const line = ticks(cut.line);
-  const upright = cut.across === "x";
-  return {
-    from: upright ? { x: line, y: ticks(part.top) } : { x: ticks(part.left), y: line },
-    to: upright ? { x: line, y: ticks(part.foot) } : { x: ticks(part.right), y: line },
-    across: cut.across,
-    takes: ticks(cut.takes),
-    part: boxOf(part),
-    setting: ticks(set),
-    against,
-  };
-}
-
-export const boxOf = (edges: Edges): Box => ({
-  left: ticks(edges.left),
-  top: ticks(edges.top),
-  width: ticks(edges.right - edges.left),
-  height: ticks(edges.foot - edges.top),
-});

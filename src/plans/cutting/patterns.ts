@@ -26,12 +26,12 @@ export function remainder(job: WholeJob, layouts: readonly Layout[]): WholeJob {
 /**
  * A plan out of the fullest patterns: the best layout by area is cut as often as the demand allows,
  * then the best for what is left, and so on; the remainder, too little for a whole pattern, is laid
- * greedily. Only for jobs whose stock cannot run out.
+ * greedily, and all that is left when the time is up. Only for jobs whose stock cannot run out.
  */
-export function patternPlan(job: WholeJob, pricing: Pricing, way: Way): RoughPlan {
+export function patternPlan(job: WholeJob, pricing: Pricing, way: Way, timeIsUp: () => boolean): RoughPlan {
   const layouts: Layout[] = [];
   let rest = job;
-  for (;;) {
+  while (!timeIsUp()) {
     const found = fullPatterns(rest, pricing);
     if (found.length === 0) break;
     layouts.push(...found);

@@ -13,6 +13,7 @@ import {
   STOCK,
   W,
 } from "./memory.ts";
+import { Rooms } from "./rooms.ts";
 import { mayLieIn, type WholeJob } from "./whole.ts";
 
 /** As a further child: the piece fills the waste rectangle's other side exactly. */
@@ -73,6 +74,8 @@ export class Seeker {
   private lastKind = -1;
   private readonly oneRow: boolean;
 
+  private readonly rooms: Rooms;
+
   // The best place of one sheet, while it is looked for.
   private bestScore = 0;
   private bestNode = -1;
@@ -86,6 +89,7 @@ export class Seeker {
     this.job = job;
     this.memory = memory;
     this.preference = preference;
+    this.rooms = new Rooms(memory);
     this.oneRow = oneRow;
     this.widths = Int32Array.from(job.kinds, ({ width }) => width);
     this.heights = Int32Array.from(job.kinds, ({ height }) => height);
@@ -224,6 +228,7 @@ export class Seeker {
     const kh = this.heights[kind] as number;
     const turns = this.turns[kind] === 1;
     const least = kw < kh ? kw : kh;
+    if (!this.rooms.mayTake(root, least, kw + kh - least)) return;
     for (let node = m[root + FIRST_WASTE] as number; node >= 0; node = m[node + NEXT_WASTE] as number) {
       const free = m[node + FREE] as number;
       if (free < least) continue;

@@ -66,7 +66,7 @@ export class Starts {
     const { whole, pricing, scarce } = this;
     const pieces = whole.kinds.reduce((sum, { count }) => sum + count, 0);
     if (scarce || pricing === null || pieces < REPEATED * whole.kinds.length) return;
-    for (const way of WAYS.slice(0, 4)) yield patternPlan(whole, pricing, way);
+    for (const way of WAYS.slice(0, 4)) yield patternPlan(whole, pricing, way, () => this.timeLeft() <= 0);
   }
 
   /** A plan out of a mixture of layouts that are priced on a coarse measure; null where none can be made so. */
