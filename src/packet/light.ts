@@ -1,6 +1,17 @@
 import { type LightPlan, planLight } from "../assembly/index.ts";
-import { checkJson, isoOf, type PracticeDocument, readWorkLight, type ShowLight } from "../show/index.ts";
+import type { Typeface } from "../drawings/index.ts";
+import { lightSheet, type LitWork, type Page, type PaperSize } from "../papers/index.ts";
+import {
+  checkJson,
+  isoOf,
+  type PracticeDocument,
+  processOf,
+  readWorkLight,
+  type ShowLight,
+} from "../show/index.ts";
 import { sayLightCheck } from "../words/light.ts";
+import { inventoryMark, type Packeted } from "./bench-sheets.ts";
+import type { Prepared } from "./order.ts";
 import { ofEachWork, type ReadWork } from "./works.ts";
 
 /** What the show's light does to each work, in their order; null where the show has none, or what is known of the work's cannot be read. */
@@ -14,6 +25,24 @@ export const planLights = (
     const job = readWorkLight(work, show, practice);
     return job.ok ? { ok: true, value: planLight(job.value) } : job;
   });
+
+/** How long each work may hang, on one sheet for the show; nothing where the show says no light. */
+export function lightPages(
+  { works, lights }: Pick<Prepared, "works" | "lights">,
+  { house, plan: planWords }: Packeted,
+  size: PaperSize,
+  typeface: Typeface,
+): readonly Page[] {
+  const lit = works.flatMap((one, index): readonly LitWork[] => {
+    const plan = lights[index] ?? null;
+    if (plan === null) return [];
+    return [{ title: one.work.title, process: processOf(one.work), mark: inventoryMark(one), plan }];
+  });
+  const [first] = lit;
+  if (first === undefined) return [];
+  const { hanging, ultraviolet, guidance } = first.plan.job;
+  return lightSheet({ hanging, ultraviolet, guidance, works: lit, isoOf, house, planWords }, size, typeface);
+}
 
 const day = (at: number | null): string | null => (at === null ? null : isoOf(at));
 
@@ -29,6 +58,7 @@ export const lightJson = (plan: LightPlan | null | undefined): { readonly light?
   plan === null || plan === undefined ? {} : { light: jsonOf(plan) };
 
 const jsonOf = (plan: LightPlan): object => ({
+  sensitivity: plan.job.sensitivity,
   guidance: plan.guidance,
   dose: plan.dose,
   budget: plan.budget,

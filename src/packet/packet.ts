@@ -29,7 +29,7 @@ import { type Quoted, quotePacket } from "./money.ts";
 import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
 import { csvFile, type PacketFile, type TableOut, textFile } from "./file.ts";
-import { lightWords } from "./light.ts";
+import { lightPages, lightWords } from "./light.ts";
 import { packetJson } from "./packet-json.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
 import { isPriced, quotePages, quoteTable } from "./quote.ts";
@@ -59,7 +59,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   order.progress({ doing: "composing" });
   const prepared = prepare(order);
   if (!prepared.ok) return prepared;
-  const { practice, stock, works, framed } = prepared.value;
+  const { practice, stock, works, framed, lights } = prepared.value;
   const plans = { seconds: order.seconds, seed: 1, clock: order.clock, solver: order.solver ?? null };
   const boards = planBoards(works, practice, stock, plans, (board) =>
     order.progress({ doing: "cutting", board }),
@@ -83,6 +83,7 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
         ...(frames.length === 0 ? [PACKET.leftOut.frames] : []),
         ...(framed.every((plan) => plan === null) ? [PACKET.leftOut.framed] : []),
         ...leftOffWalls(prepared.value.walls),
+        ...(lights.every((plan) => plan === null) ? [PACKET.leftOut.light] : []),
         ...(quoted === null ? [PACKET.leftOut.quote] : []),
       ],
     },
@@ -141,6 +142,7 @@ async function* filesOf(
     );
   }
   yield* await pdf("hanging.pdf", titles.hanging, hangingPages(prepared.walls, shared, size, typeface));
+  yield* await pdf("light.pdf", titles.light, lightPages(prepared, shared, size, typeface));
   const day = benchDay(works, blanks);
   yield* await pdf(
     "bench-order.pdf",

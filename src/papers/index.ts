@@ -40,6 +40,8 @@ export type {
   NotedWork,
   PackingListJob,
 } from "./travel/job.ts";
+export type { LightSheetJob, LitWork } from "./light/job.ts";
+export { lightSheet } from "./light/light-sheet.ts";
 export { loanList } from "./travel/loan-list.ts";
 export { packingList } from "./travel/packing-list.ts";
 export type { FrameSheetJob } from "./framing/desk.ts";

@@ -6,6 +6,7 @@ import {
   sensitivityOf,
 } from "../assembly/index.ts";
 import { readDay } from "./days.ts";
+import { processOf } from "./read-held.ts";
 import { Reader } from "./reader.ts";
 import type { HangingLightDocument, PracticeDocument, WorkDocument, WorkLightDocument } from "./schema.ts";
 import type { Read } from "./validate.ts";
@@ -40,7 +41,7 @@ export function readShowLight(document: HangingLightDocument, opens: string | nu
     : { ok: false, problems: reader.problems };
 }
 
-/** What one work may bear and has borne, for a hanging. Its class is its own, or its process's where a source names that. */
+/** What one work may bear and has borne, for a hanging. Its class is its own, or that of its process, or of its print's, where a source names one. */
 export function readWorkLight(
   work: WorkDocument,
   show: ShowLight,
@@ -49,7 +50,7 @@ export function readWorkLight(
   const reader = new LightReader("in");
   const document: WorkLightDocument = work.light ?? {};
   const before = (document.before ?? []).map((one, index) => reader.lit(`light.before.${index}`, one));
-  const sensitivity: Sensitivity | null = document.sensitivity ?? sensitivityOf(work.process ?? "");
+  const sensitivity: Sensitivity | null = document.sensitivity ?? sensitivityOf(processOf(work));
   return reader.problems.length === 0
     ? { ok: true, value: { sensitivity, guidance: practice.lightGuidance ?? "cie-157", before, ...show } }
     : { ok: false, problems: reader.problems };

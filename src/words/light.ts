@@ -1,12 +1,13 @@
 import type { LightCheck, LightGuidance } from "../assembly/index.ts";
 import { dateWords } from "./dates.ts";
 
+/** A number of lux or lux hours in groups of three: what is had rounds up, what is allowed down. */
 const THOUSANDS = /\B(?=(\d{3})+$)/g;
-const whole = (value: number): string => String(Math.ceil(value - 1e-6)).replace(THOUSANDS, ",");
-const most = (value: number): string => String(Math.floor(value + 1e-6)).replace(THOUSANDS, ",");
+export const whole = (value: number): string => String(Math.ceil(value - 1e-6)).replace(THOUSANDS, ",");
+export const most = (value: number): string => String(Math.floor(value + 1e-6)).replace(THOUSANDS, ",");
 
 /** Whose figure it is, and that it is only recalled where that is so. */
-const sourceOf = ({ source, known }: LightGuidance): string =>
+export const sourceOf = ({ source, known }: LightGuidance): string =>
   known === "read" ? source : `${source}, from memory`;
 
 /** What the light does to a work: the figure, whose it is, and a way out. `dayOf` writes a day as ISO 8601. */

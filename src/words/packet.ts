@@ -128,6 +128,7 @@ export const PACKET = {
     condition: "Condition notes",
     benchOrder: "Bench order",
     hanging: "Hanging sheets",
+    light: "Light",
   },
   progress: (progress: PacketProgress): string => {
     switch (progress.doing) {
@@ -144,6 +145,7 @@ export const PACKET = {
     frames: "chop-list.pdf and chop-list.csv are left out: no frame is made.",
     framed: "frame-sheets.pdf is left out: no work is framed.",
     wall: "hanging.pdf is left out: the show has no wall.",
+    light: "light.pdf is left out: the show does not say what light it hangs in.",
     quote: "quote.pdf and quote.csv are left out: no price is known.",
     boards: "cut-plan.pdf and shopping-list.pdf are left out: no work can be cut.",
   },

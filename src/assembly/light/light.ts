@@ -33,6 +33,8 @@ export interface LightJob {
 
 /** What a hanging does to a work by one guidance. */
 export interface LightPlan {
+  /** What it was reckoned from. */
+  readonly job: LightJob;
   readonly guidance: GuidanceName;
   /** Lux hours of the whole hanging. */
   readonly dose: number;
@@ -99,7 +101,8 @@ const SAME_LIGHT = LUX_PER_FOOT_CANDLE / 10;
 const daily = ({ lux, hoursPerDay, daysPerWeek }: LitDays): number =>
   doseOf(lux, hoursPerDay * daysPerWeek) / 7;
 
-const daysOf = ({ first, last }: LitDays): number => Math.max(0, last - first + 1);
+/** How many days a hanging has, both ends counted. */
+export const daysOf = ({ first, last }: LitDays): number => Math.max(0, last - first + 1);
 
 /** Lux hours between two days, both counted, closed days spread evenly over the week. */
 function doseBetween(lit: readonly LitDays[], first: Day, last: Day): number {
@@ -142,6 +145,7 @@ export function planLight(job: LightJob): LightPlan {
   if (ultraviolet !== null && ultraviolet > MOST_ULTRAVIOLET)
     checks.push({ code: "light-ultraviolet", level: "warn", ultraviolet, most: MOST_ULTRAVIOLET });
   return {
+    job,
     guidance,
     dose: daysOf(hanging) * daily(hanging),
     budget,
