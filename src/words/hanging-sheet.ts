@@ -62,17 +62,28 @@ export const wallTitle = (name: string, works: number): string =>
   `${name === "" ? HANGING_SHEET.wall : name}: ${works} ${works === 1 ? "work" : "works"}`;
 
 /** The rule as one would say it, and the eye line. */
-export function ruleLine(rule: WallRule, eyeLine: Length, level: Length | null, ruler: Ruler): Phrase {
+export function ruleLine(
+  rule: WallRule,
+  parted: boolean,
+  eyeLine: Length,
+  level: Length | null,
+  ruler: Ruler,
+): Phrase {
   const height = level === null ? eyeLine : add(eyeLine, level);
-  return flat([ruleWords(rule, ruler), runs` Eye line ${strong(withUnit(height, ruler))} above the floor.`]);
+  return flat([
+    ruleWords(rule, parted, ruler),
+    runs` Eye line ${strong(withUnit(height, ruler))} above the floor.`,
+  ]);
 }
 
-function ruleWords(rule: WallRule, ruler: Ruler): Phrase {
+function ruleWords(rule: WallRule, parted: boolean, ruler: Ruler): Phrase {
   switch (rule.kind) {
     case "gap":
-      return runs`Gap ${strong(withUnit(rule.gap, ruler))} between frames, the row ${rule.centre === null ? "centred on the wall" : "about its own middle"}.`;
+      return runs`Gap ${strong(withUnit(rule.gap, ruler))} between frames, the row ${parted ? "parted at what must stay free" : rule.centre === null ? "centred on the wall" : "about its own middle"}.`;
     case "spread":
-      return "Equal gaps that fill the wall, the ends included.";
+      return parted
+        ? "Equal gaps that fill the wall on each side of what must stay free."
+        : "Equal gaps that fill the wall, the ends included.";
     case "rows":
       return runs`${count(rule.count)} rows, ${strong(withUnit(rule.gap, ruler))} between frames, ${strong(withUnit(rule.rowGap, ruler))} between rows.`;
     case "grid":

@@ -2,6 +2,7 @@ import type { HangCheck, HangStep } from "../assembly/index.ts";
 import { figureOf, figureText, type Length, type Ruler } from "../lengths/index.ts";
 import type { WallCheck, WallJob } from "../plans/index.ts";
 import type { HangWanted } from "../show/hang-request.ts";
+import { andList } from "./figures.ts";
 import { sayWanted } from "./problems.ts";
 import { sayMass } from "./weights.ts";
 
@@ -61,18 +62,34 @@ export function sayTitle({ frames }: WallJob, index: number): string {
   return name === "" ? `work ${index + 1}` : name;
 }
 
+/** What must stay free, by name where it has one. */
+function obstaclesOf({ avoid }: WallJob, obstacles: readonly number[]): string {
+  const names = [...new Set(obstacles.map((index) => avoid[index]?.name ?? ""))].filter(
+    (name) => name !== "",
+  );
+  return names.length === 0 ? "what must stay free" : andList(names);
+}
+
 /** A problem of a wall: which frame, the figure, and a way out. */
 export function sayWallCheck(check: WallCheck, { ruler, job }: HangingSpeech): string {
   const least = (length: Length): string => figureText(figureOf(length, ruler, "up"));
   switch (check.code) {
     case "wall-too-narrow":
       return `The frames and their gaps take ${least(check.needs)} and the wall has ${figureText(figureOf(check.has, ruler, "down"))}. Narrow the gap, or hang fewer.`;
+    case "parted":
+      return `Parted at ${obstaclesOf(job, check.obstacles)}: equal gaps on each part, the eye line kept.`;
+    case "no-way-past": {
+      const free = check.free.map((length) => figureText(figureOf(length, ruler, "down")));
+      const room =
+        free.length === 0
+          ? "no wall is free"
+          : `${andList(free)} of wall ${free.length === 1 ? "is" : "are"} free`;
+      return `Frames and gaps take ${least(check.needs)}; beside ${obstaclesOf(job, check.obstacles)} ${room}. Hang fewer, narrow the gap, or ask for a cluster.`;
+    }
     case "off-wall":
       return `It passes the ${check.side === "foot" ? "foot" : check.side} of the wall by ${least(check.by)}. Move the eye line or the group, or hang it elsewhere.`;
-    case "touches": {
-      const name = job.avoid[check.obstacle]?.name ?? "";
-      return `It lies over ${name === "" ? "what must stay free" : name}. Move the group, or hang it elsewhere.`;
-    }
+    case "touches":
+      return `It lies over ${obstaclesOf(job, [check.obstacle])}. Move the group, or hang it elsewhere.`;
     case "frames-overlap":
       return `It lies over ${sayTitle(job, check.other)}. Widen the gap.`;
   }

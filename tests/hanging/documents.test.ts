@@ -99,8 +99,10 @@ describe("a wall as JSON", () => {
       [],
       ["off-wall"],
     ]);
-    const door = [{ name: "the door", x: 60, y: 0, width: 36, height: 80 }];
-    expect(hang({ avoid: door }).json.works[1]?.checks[0]?.text).toMatch(/^It lies over the door\./);
+    const door = [{ name: "the door", x: 2, y: 0, width: 140, height: 80 }];
+    const over = hang({ avoid: door }).json;
+    expect(over.works[1]?.checks[0]?.text).toMatch(/^It lies over the door\./);
+    expect(over.wall.checks.map(({ code }) => code)).toEqual(["no-way-past"]);
   });
 
   it("[HG2] [HG9] a hook's drop or a weight that is not given is a note, never a guess", () => {

@@ -121,7 +121,13 @@ function headOf(desk: HangingDesk, title: string, stops: StopLines, width: Lengt
     desk,
     {
       title,
-      line: ruleLine(job.rule, job.eyeLine, level, ruler),
+      line: ruleLine(
+        job.rule,
+        plan.checks.some(({ code }) => code === "parted"),
+        job.eyeLine,
+        level,
+        ruler,
+      ),
       cautions: stops.head,
       facts: [
         { name: HANGING_SHEET.unit, value: unitWords(ruler) },

@@ -86,9 +86,10 @@ const isKnown = ({ plan }: LitWork): boolean => plan.job.sensitivity !== null;
 
 /** Those that come down first stand first. */
 function inOrder(works: readonly LitWork[]): readonly LitWork[] {
-  const turn = ({ plan: { until, job } }: LitWork): number => until ?? job.hanging.last;
-  return works.filter(isKnown).toSorted((a, b) => turn(a) - turn(b));
+  return works.filter(isKnown).toSorted((a, b) => lastDay(a) - lastDay(b));
 }
+
+const lastDay = ({ plan: { until, job } }: LitWork): number => until ?? job.hanging.last;
 
 function workRows(desk: LightDesk, width: Length): readonly Flowing[] {
   const widths = { tick: mm(5), dose: mm(36), down: mm(46), rest: mm(31) };
@@ -138,8 +139,9 @@ function workRows(desk: LightDesk, width: Length): readonly Flowing[] {
 }
 
 /** The last day on which it may hang, and how many days that are. */
-function downCell(desk: LightDesk, { plan: { until, job } }: LitWork, width: Length): Block {
-  const last = until ?? job.hanging.last;
+function downCell(desk: LightDesk, one: LitWork, width: Length): Block {
+  const last = lastDay(one);
+  const { job } = one.plan;
   const days = daysOf(job.hanging);
   const hangs = Math.max(0, last - job.hanging.first + 1);
   return stack([

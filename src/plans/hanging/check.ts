@@ -1,7 +1,6 @@
+import { lineFaults, type LinePiece } from "./check-parts.ts";
+import type { WallFault } from "./fault.ts";
 import type { WallJob, WallPlan } from "./job.ts";
-
-/** What is wrong with a wall, in plain words for whoever made it: a fault of the planner, never of the job. */
-export type WallFault = string;
 
 /**
  * Holds a plan against its job with nothing of the planner's: frames apart, on the wall and clear of what
@@ -78,51 +77,68 @@ function* inOrder({ frames }: WallJob, { order }: WallPlan): Generator<WallFault
 }
 
 function* rowSums(job: WallJob, plan: WallPlan, boxes: readonly Edges[]): Generator<WallFault> {
-  if (job.rule.kind === "grid") return;
-  if (job.rule.kind === "rows") {
-    yield* severalRows(job.rule, job, plan, boxes);
+  const { rule } = job;
+  if (rule.kind === "rows") {
+    yield* severalRows(rule, job, plan, boxes);
     return;
   }
+  if (rule.kind === "cluster" || boxes.length === 0) return;
+  const columns = rule.kind === "grid" ? Math.min(rule.columns, boxes.length) : boxes.length;
+  const line = Array.from({ length: columns }, (_, column) =>
+    aroundAll(plan.order.flatMap((frame, turn) => (turn % columns === column ? (boxes[frame] ?? []) : []))),
+  );
+  const centred = rule.kind !== "spread" && rule.centre === null;
+  yield* lineFaults(line, rule.kind === "spread" ? null : rule.gap, centred, job, plan);
   let x = 0;
-  plan.order.forEach((frame, turn) => {
+  line.forEach(({ left, right }, turn) => {
     x += plan.gaps[turn] ?? Number.NaN;
-    const box = boxes[frame];
-    if (box === undefined || box.left !== x) x = Number.NaN;
-    else x = box.right;
+    x = left === x ? right : Number.NaN;
   });
   if (x + (plan.gaps.at(-1) ?? Number.NaN) !== job.wall.width) yield "gaps and widths do not make the wall";
+  if (rule.kind === "grid") return;
   for (const { index, foot, top } of boxes)
     if (Math.abs(foot + top - 2 * job.eyeLine) > 1) yield `frame ${index}: its middle is off the eye line`;
 }
 
-/** Along the order a frame stands a gap right of the one before, their middles level, or begins the next row below all of the last. */
+const aroundAll = (boxes: readonly Edges[]): LinePiece => ({
+  left: Math.min(...boxes.map(({ left }) => left)),
+  right: Math.max(...boxes.map(({ right }) => right)),
+  foot: Math.min(...boxes.map(({ foot }) => foot)),
+  top: Math.max(...boxes.map(({ top }) => top)),
+});
+
+/** Along the order a frame's middle is level with the one before, or begins the next row below all of the last. */
 function* severalRows(
   rule: Extract<WallJob["rule"], { readonly kind: "rows" }>,
   job: WallJob,
-  { order, gaps }: WallPlan,
+  plan: WallPlan,
   boxes: readonly Edges[],
 ): Generator<WallFault> {
+  const { order, gaps } = plan;
   const rows: Edges[][] = [];
   for (const frame of order) {
     const box = boxes[frame];
     const before = rows.at(-1)?.at(-1);
     if (box === undefined) continue;
     const level = before !== undefined && Math.abs(before.foot + before.top - box.foot - box.top) <= 1;
-    if (level && box.left - before.right === rule.gap) rows.at(-1)?.push(box);
+    if (level && box.left >= before.right) rows.at(-1)?.push(box);
     else rows.push([box]);
   }
   const sets = new Set(job.frames.map(({ set }, index) => (set === null ? `frame ${index}` : `set ${set}`)));
   if (job.frames.length > 0 && rows.length !== Math.min(rule.count, sets.size))
     yield `${rows.length} rows where ${rule.count} are asked for`;
   for (const [index, row] of rows.entries()) {
+    // Whether a row gave way stands in no check of its own: the middle of its parts is not asked of it here.
+    yield* lineFaults(row, rule.gap, false, job, plan);
     const next = rows[index + 1];
     if (next === undefined) continue;
     const between = Math.min(...row.map(({ foot }) => foot)) - Math.max(...next.map(({ top }) => top));
     if (Math.abs(between - rule.rowGap) > 2) yield `rows ${index} and ${index + 1} are ${between} apart`;
   }
-  const widths = rows.map((row) => (row.at(-1)?.right ?? 0) - (row[0]?.left ?? 0));
-  if (gaps.reduce((all, gap) => all + gap, 0) + Math.max(0, ...widths) !== job.wall.width)
-    yield "the widest row and the gaps at its ends do not make the wall";
+  if (boxes.length === 0) return;
+  const group = aroundAll(boxes);
+  if (gaps[0] !== group.left || gaps.at(-1) !== job.wall.width - group.right)
+    yield "the gaps at the group's ends do not make the wall with it";
 }
 
 function* closeNeighbours(gap: number, boxes: readonly Edges[]): Generator<WallFault> {

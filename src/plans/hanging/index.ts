@@ -1,4 +1,5 @@
-export { type WallFault, wallFaults } from "./check.ts";
+export { wallFaults } from "./check.ts";
+export type { WallFault } from "./fault.ts";
 export {
   type Balance,
   type FrameWanted,

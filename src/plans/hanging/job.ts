@@ -83,7 +83,7 @@ export interface WallPlan {
   readonly places: readonly { readonly x: Length; readonly y: Length }[];
   /** The frames as the hand meets them: from the left, and in rows from the top. */
   readonly order: readonly number[];
-  /** From the wall's left corner on, the ends included: with the widths they make the wall exactly. For a row only; else empty. */
+  /** From the wall's left corner on, the ends included. Of one row, and of a grid's columns, they make the wall exactly with the widths; of several rows and of a group they are those at its ends. */
   readonly gaps: readonly Length[];
   /** The middle of the whole group across. */
   readonly centre: Length;
@@ -92,6 +92,9 @@ export interface WallPlan {
   readonly rowBalance: Balance | null;
   readonly checks: readonly WallCheck[];
 }
+
+/** What a way of laying out gives; `checks` only those that it alone can know. */
+export type LaidWall = Pick<WallPlan, "places" | "order" | "gaps" | "centre" | "checks">;
 
 /** A problem of a wall, as a record. */
 export type WallCheck = { readonly level: "stop" | "warn" | "note" } & WallCheckBody;
@@ -105,6 +108,15 @@ type WallCheckBody =
       readonly frame: number;
       readonly side: "left" | "right" | "top" | "foot";
       readonly by: Length;
+    }
+  /** A row is parted at what must stay free, its middles still on their line. */
+  | { readonly code: "parted"; readonly obstacles: readonly number[] }
+  /** A row does not go past what must stay free: what it takes with its gaps, and the stretches of wall beside that. */
+  | {
+      readonly code: "no-way-past";
+      readonly obstacles: readonly number[];
+      readonly needs: Length;
+      readonly free: readonly Length[];
     }
   /** A frame lies over something that must stay free. */
   | { readonly code: "touches"; readonly frame: number; readonly obstacle: number }

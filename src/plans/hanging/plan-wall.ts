@@ -4,18 +4,19 @@ import { Chance } from "../chance.ts";
 import { clusterOf } from "./cluster.ts";
 import { clearWay, meet } from "./clear.ts";
 import { gridOf } from "./grid.ts";
-import type { Balance, WallBox, WallCheck, WallJob, WallPlan } from "./job.ts";
-import { rowOf } from "./row.ts";
+import type { Balance, LaidWall, WallBox, WallCheck, WallJob, WallPlan, WallRule } from "./job.ts";
+import { type InLine, lineOf } from "./line.ts";
+import { gapsOf, type Row, rowOf } from "./row.ts";
 import { rowsOf } from "./rows.ts";
-import { groups } from "./sets.ts";
+import { groups, isJoined } from "./sets.ts";
 import { outlineOf } from "./settle.ts";
 
 type Places = WallPlan["places"];
 
 /**
  * Lays out one wall. Rows, grids and groups are in the middle of the wall, or about the rule's own
- * centre, their middle on the eye line; a group gives way to what must stay free where it can. Whatever
- * does not fit is laid all the same, and checks of level "stop" say what passes what. The same job and
+ * centre, their middle on the eye line; a group moves away from what must stay free, rows and grids are parted at it, where they
+ * can. Whatever does not fit is laid all the same, and checks of level "stop" say what passes what. The same job and
  * seed give the same wall. Throws RangeError for a grid without columns, or rows without one.
  */
 export function planWall(job: WallJob, seed: number): WallPlan {
@@ -34,7 +35,7 @@ export function planWall(job: WallJob, seed: number): WallPlan {
     ...laid,
     balance: balanceOf(job, laid),
     rowBalance: plainRowBalance(job),
-    checks: [...wallChecks(job, laid)],
+    checks: [...laid.checks, ...wallChecks(job, laid)],
   };
 }
 
@@ -42,17 +43,16 @@ export function planWall(job: WallJob, seed: number): WallPlan {
 function plainRowBalance(job: WallJob): Balance | null {
   const { rule } = job;
   if (rule.kind === "gap" || rule.kind === "spread") return null;
-  return balanceOf(job, rowPlaces(job, rowOf(job, { kind: "gap", gap: rule.gap, centre: rule.centre })));
+  const plain = { kind: "gap", gap: rule.gap, centre: rule.centre } as const;
+  return balanceOf(job, rowPlaces({ ...job, avoid: [] }, rowOf(job, plain), plain));
 }
-
-type LaidWall = Pick<WallPlan, "places" | "order" | "gaps" | "centre">;
 
 function layOut(job: WallJob, seed: number): LaidWall {
   const { rule } = job;
   switch (rule.kind) {
     case "gap":
     case "spread":
-      return rowPlaces(job, rowOf(job, rule));
+      return rowPlaces(job, rowOf(job, rule), rule);
     case "rows":
       return rowsOf(job, rule);
     case "grid":
@@ -76,22 +76,34 @@ function layOut(job: WallJob, seed: number): LaidWall {
         order: readingOrder(job, places),
         gaps: [left, subtract(job.wall.width, add(left, ticks(group.width)))],
         centre: add(left, half(ticks(group.width), "nearest")),
+        checks: [],
       };
     }
   }
 }
 
-function rowPlaces(job: WallJob, { order, gaps }: ReturnType<typeof rowOf>): LaidWall {
-  const places = job.frames.map(() => ({ x: ZERO, y: ZERO }));
+type OneRow = Extract<WallRule, { readonly kind: "gap" | "spread" }>;
+
+function rowPlaces(job: WallJob, { order, gaps }: Row, rule: OneRow): LaidWall {
   let x = ZERO;
-  order.forEach((index, turn) => {
-    const { width, height } = at(job.frames, index);
-    x = add(x, at(gaps, turn));
-    places[index] = { x, y: subtract(job.eyeLine, half(height, "nearest")) };
-    x = add(x, width);
+  const asked = order.map((index, turn) => {
+    const left = add(x, at(gaps, turn));
+    x = add(left, at(job.frames, index).width);
+    return left;
   });
-  const [first, last] = [at(gaps, 0), at(gaps, gaps.length - 1)];
-  return { places, order, gaps, centre: half(add(first, subtract(job.wall.width, last)), "nearest") };
+  const items = order.map((index, turn): InLine => {
+    const { width, height } = at(job.frames, index);
+    const y = subtract(job.eyeLine, half(height, "nearest"));
+    return { width, height, y, joined: isJoined(job.frames, order, turn) };
+  });
+  const stands = rule.kind === "gap" && rule.centre !== null ? "asked" : "middle";
+  const laid = lineOf(job, items, asked, rule.kind === "gap" ? { kind: "gap", gap: rule.gap, stands } : rule);
+  const places = job.frames.map(() => ({ x: ZERO, y: ZERO }));
+  order.forEach((index, turn) => {
+    places[index] = { x: at(laid.lefts, turn), y: at(items, turn).y };
+  });
+  const widths = items.map(({ width }) => width);
+  return { places, order, ...gapsOf(job, laid.lefts, widths), checks: laid.checks };
 }
 
 /** From the left, and where frames stand over each other from the top; a set stays together. */

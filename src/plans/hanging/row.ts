@@ -1,5 +1,6 @@
-import { add, fromReal, half, type Length, subtract, sum, times } from "../../lengths/index.ts";
-import type { FrameWanted, WallJob, WallRule } from "./job.ts";
+import { add, fromReal, half, type Length, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { at } from "../at.ts";
+import type { FrameWanted, LaidWall, WallJob, WallRule } from "./job.ts";
 import { setOrder } from "./sets.ts";
 
 /** A row from the left: which frame, the gap before it, and after the last the gap to the wall's end. */
@@ -29,8 +30,27 @@ export function rowOf(job: WallJob, rule: Extract<WallRule, { readonly kind: "ga
   return { order, gaps: [left, ...inner, subtract(outside, left)] };
 }
 
+/** What a line of frames, or of columns, leaves of the wall: from the left corner on, the ends included; and where its middle is. */
+export function gapsOf(
+  { wall }: WallJob,
+  lefts: readonly Length[],
+  widths: readonly Length[],
+): Pick<LaidWall, "gaps" | "centre"> {
+  let end = ZERO;
+  const before = lefts.map((left, index) => {
+    const gap = subtract(left, end);
+    end = add(left, at(widths, index));
+    return gap;
+  });
+  const from = lefts[0] ?? ZERO;
+  return {
+    gaps: [...before, subtract(wall.width, end)],
+    centre: add(from, half(subtract(end, from), "nearest")),
+  };
+}
+
 /** A length in equal parts that add up to it; they differ by a tick at most. */
-function equalParts(length: Length, count: number): readonly Length[] {
+export function equalParts(length: Length, count: number): readonly Length[] {
   const ends = Array.from({ length: count + 1 }, (_, index) => fromReal((length * index) / count, "nearest"));
   return ends.slice(1).map((end, index) => subtract(end, ends[index] ?? end));
 }

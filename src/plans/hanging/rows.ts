@@ -1,18 +1,16 @@
-import { add, half, type Length, larger, subtract, sum, times, ZERO } from "../../lengths/index.ts";
+import { add, half, type Length, larger, smaller, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { at } from "../at.ts";
-import type { WallJob, WallPlan, WallRule } from "./job.ts";
-import { groups } from "./sets.ts";
+import type { LaidWall, WallCheck, WallJob, WallRule } from "./job.ts";
+import { type InLine, lineOf } from "./line.ts";
+import { groups, isJoined } from "./sets.ts";
 
 /**
  * Frames in so many rows from the top, in their order: shared out so that the widest row is as narrow as
  * it can be, a set never parted. Every row stands about the group's middle with equal gaps, its frames'
- * middles on one line, and the group's middle hangs on the eye line. Gaps are those of the widest row's
- * ends. Throws RangeError without a row.
+ * middles on one line, and the group's middle hangs on the eye line; a row that meets what must stay free is parted
+ * at it. Gaps are those at the group's ends. Throws RangeError without a row.
  */
-export function rowsOf(
-  job: WallJob,
-  rule: Extract<WallRule, { readonly kind: "rows" }>,
-): Pick<WallPlan, "places" | "order" | "gaps" | "centre"> {
+export function rowsOf(job: WallJob, rule: Extract<WallRule, { readonly kind: "rows" }>): LaidWall {
   if (!(rule.count >= 1)) throw new RangeError(`rows are one or more, not ${rule.count}`);
   const rows = shareOut(job, rule.count, rule.gap);
   const widths = rows.map((row) => widthOf(job, row, rule.gap));
@@ -24,23 +22,47 @@ export function rowsOf(
       : subtract(rule.centre, half(widest, "nearest"));
   const high = add(sum(heights), times(rule.rowGap, rows.length - 1));
   const places = job.frames.map(() => ({ x: ZERO, y: ZERO }));
+  const checks: WallCheck[] = [];
   let top = add(job.eyeLine, half(high, "nearest"));
   rows.forEach((row, turn) => {
     const line = subtract(top, half(at(heights, turn), "nearest"));
     let x = add(left, half(subtract(widest, at(widths, turn)), "down"));
-    for (const index of row) {
+    const asked = row.map((index) => {
+      const from = x;
+      x = add(add(x, at(job.frames, index).width), rule.gap);
+      return from;
+    });
+    const items = row.map((index, place): InLine => {
       const { width, height } = at(job.frames, index);
-      places[index] = { x, y: subtract(line, half(height, "nearest")) };
-      x = add(add(x, width), rule.gap);
-    }
+      const joined = isJoined(job.frames, row, place);
+      return { width, height, y: subtract(line, half(height, "nearest")), joined };
+    });
+    const stands = rule.centre === null ? "middle" : "asked";
+    const laid = lineOf(job, items, asked, { kind: "gap", gap: rule.gap, stands });
+    checks.push(...laid.checks);
+    row.forEach((index, place) => {
+      places[index] = { x: at(laid.lefts, place), y: at(items, place).y };
+    });
     top = subtract(top, add(at(heights, turn), rule.rowGap));
   });
+  const from = places.map(({ x }) => x).reduce(smaller);
+  const to = places.map(({ x }, index) => add(x, at(job.frames, index).width)).reduce(larger);
   return {
     places,
     order: rows.flat(),
-    gaps: [left, subtract(job.wall.width, add(left, widest))],
-    centre: add(left, half(widest, "nearest")),
+    gaps: [from, subtract(job.wall.width, to)],
+    centre: add(from, half(subtract(to, from), "nearest")),
+    checks: together(checks),
   };
+}
+
+/** That rows gave way is said once for all of them. */
+function together(checks: readonly WallCheck[]): readonly WallCheck[] {
+  const parted = checks.flatMap((check) => (check.code === "parted" ? check.obstacles : []));
+  const others = checks.filter(({ code }) => code !== "parted");
+  if (parted.length === 0) return others;
+  const obstacles = [...new Set(parted)].toSorted((a, b) => a - b);
+  return [...others, { level: "note", code: "parted", obstacles }];
 }
 
 const widthOf = (job: WallJob, row: readonly number[], gap: Length): Length =>

@@ -5,6 +5,12 @@ export function setOrder(frames: readonly FrameWanted[]): readonly number[] {
   return groups(frames).flat();
 }
 
+/** Whether a frame is of one set with the one before it in a row, and not to be parted from it. */
+export function isJoined(frames: readonly FrameWanted[], row: readonly number[], place: number): boolean {
+  const set = frames[row[place] ?? -1]?.set ?? null;
+  return set !== null && set === (frames[row[place - 1] ?? -1]?.set ?? null);
+}
+
 /** Each set as one group, each other frame as one of its own; groups in the order of their first frame. */
 export function groups(frames: readonly FrameWanted[]): readonly (readonly number[])[] {
   const found: number[][] = [];
