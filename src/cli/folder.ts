@@ -3,6 +3,7 @@ import {
   closeSync,
   existsSync,
   fsyncSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   openSync,
@@ -13,6 +14,7 @@ import {
   statSync,
   writeSync,
 } from "node:fs";
+import { hostname } from "node:os";
 import { basename, dirname, join, resolve } from "node:path";
 import type { PacketFile } from "../packet/index.ts";
 import { PACKET } from "../words/packet.ts";
@@ -65,7 +67,8 @@ const asideOf = (target: string): string => join(dirname(target), `.${basename(t
 export async function replaceFolder(folder: string, files: AsyncIterable<PacketFile>): Promise<number> {
   const target = resolve(folder);
   mkdirSync(dirname(target), { recursive: true });
-  const fresh = mkdtempSync(join(dirname(target), `.${basename(target)}.new-`));
+  sweep(target);
+  const fresh = mkdtempSync(join(dirname(target), `${freshStart(target)}${process.pid}-`));
   let count = 0;
   try {
     for await (const { name, bytes } of files) {
@@ -85,6 +88,36 @@ export async function replaceFolder(folder: string, files: AsyncIterable<PacketF
   } catch (error) {
     rmSync(fresh, { recursive: true, force: true });
     throw error;
+  }
+}
+
+/** How the names of folders begin in which this machine writes a target's next packet; the process's id and six signs follow. */
+const freshStart = (target: string): string =>
+  `.${basename(target)}.new-${hostname().replaceAll(/[^A-Za-z0-9]/g, "")}-`;
+
+const REST_OF_FRESH = /^(\d+)-[A-Za-z0-9]{6}$/;
+
+/** Removes what a packet to the same target left beside it when its process was killed: of this machine and this user alone, and never while that process runs. */
+function sweep(target: string): void {
+  const parent = dirname(target);
+  const start = freshStart(target);
+  for (const name of readdirSync(parent)) {
+    const match = name.startsWith(start) ? REST_OF_FRESH.exec(name.slice(start.length)) : null;
+    if (match === null || isRunning(Number(match[1]))) continue;
+    const path = join(parent, name);
+    const found = lstatSync(path, { throwIfNoEntry: false });
+    const own = process.getuid === undefined || found?.uid === process.getuid();
+    if (found?.isDirectory() === true && own) rmSync(path, { recursive: true, force: true });
+  }
+}
+
+/** Signal 0 only asks: of another user's process it may not, and so that runs. */
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return !(error instanceof Error && "code" in error && error.code === "ESRCH");
   }
 }
 
