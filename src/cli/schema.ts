@@ -13,7 +13,8 @@ import { CLI } from "../words/cli.ts";
 import { Unreadable } from "./input.ts";
 import { SCHEMA_NAMES, type SchemaName } from "./schema-names.ts";
 
-const SCHEMAS = {
+/** Every document by its name. */
+export const SCHEMAS = {
   compose: composeDocument,
   show: showDocument,
   practice: practiceDocument,
