@@ -2,7 +2,14 @@ import { writeFileSync } from "node:fs";
 import { pdfTypeface, writePdf } from "../drawings/writers/pdf/index.ts";
 import { noonOf, wallSheetJob } from "../packet/index.ts";
 import { hangingSheet, type PaperSize } from "../papers/index.ts";
-import { hangFor, hangProblemJson, hangResult, type HungWall, hungWallJson } from "../show/index.ts";
+import {
+  hangFor,
+  hangProblemJson,
+  hangResult,
+  hookRowsOf,
+  type HungWall,
+  hungWallJson,
+} from "../show/index.ts";
 import { CLI } from "../words/cli.ts";
 import { sayHungWall } from "../words/hang-text.ts";
 import { documentIn, unreadable } from "./input.ts";
@@ -31,7 +38,7 @@ export async function runHang(
   const text =
     options.json === true
       ? JSON.stringify(hungWallJson(hung.value), null, 2)
-      : sayHungWall(hung.value).join("\n");
+      : sayHungWall(hung.value, hookRowsOf(hung.value)).join("\n");
   process.stdout.write(`${text}\n`);
   return hung.value.stopped ? 1 : 0;
 }

@@ -48,6 +48,7 @@ export { hangDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
 export type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
 export { hangPlanned, hangWall } from "./hang-wall.ts";
+export { type HookRow, hookRowsOf } from "./hook-rows.ts";
 export {
   framedOnWall,
   readHangingHabits,

@@ -22,7 +22,12 @@ const wall = {
 test("[HG17] [HG22] a wall in, hooks and loads out as text or JSON, status 0", () => {
   const text = margent(["hang"], JSON.stringify(wall));
   expect([text.status, text.err]).toEqual([0, ""]);
-  expect(text.out).toContain("hook 1: 72 in across, nail 65 in up");
+  expect(text.out).toContain(
+    [
+      "hook  across  nail, up from the floor  from the right  work",
+      "A     72 in   65 in                    72 in           Ebb",
+    ].join("\n"),
+  );
   const json = margent(["hang", "--json"], JSON.stringify(wall));
   const { works } = JSON.parse(json.out) as { works: { hooks: object[] }[] };
   expect(works[0]?.hooks).toEqual([
@@ -32,6 +37,28 @@ test("[HG17] [HG22] a wall in, hooks and loads out as text or JSON, status 0", (
       nail: { mm: 1651, text: "65 in" },
     },
   ]);
+});
+
+test("[HG24] [HG35] the text has a row for each hook in the order of hanging, and what a sagging tape reads below it", () => {
+  const [ebb] = wall.works;
+  const rings = { kind: "rings", below: "4", apart: "8" };
+  const works = [
+    ebb,
+    { ...ebb, title: "Flow", hang: rings },
+    { ...ebb, title: "Neap", with: "Ebb", hang: rings },
+  ];
+  const document = { ...wall, works, tape: { span: "100", over: "1/8" }, wall: { ...wall.wall, fall: "1" } };
+  const text = margent(["hang"], JSON.stringify(document)).out;
+  const rows = text.split("\n").filter((line) => /^[A-E] {2}|as the tape reads/.test(line));
+  expect(rows.map((line) => line.split(/ {2,}/).at(-1))).toEqual(
+    ["Ebb", "Neap", "Neap", "Flow", "Flow"].flatMap((title) => [title, "as the tape reads"]),
+  );
+  const { works: hung } = JSON.parse(margent(["hang", "--json"], JSON.stringify(document)).out) as {
+    works: { hooks: { x: { text: string }; tape: Record<"across" | "up" | "back", { text: string }> }[] }[];
+  };
+  const [hook] = hung[0]?.hooks ?? [];
+  expect(rows[0]).toContain(hook?.x.text);
+  for (const read of ["across", "up", "back"] as const) expect(rows[1]).toContain(hook?.tape[read].text);
 });
 
 test("[HG14] [HG18] [HG22] status 1 where something cannot be hung as asked, 2 where nothing could be read", () => {

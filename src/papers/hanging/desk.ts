@@ -1,6 +1,6 @@
 import type { ChosenHardware, FramedWork, HungWork, Measuring, WallKind } from "../../assembly/index.ts";
 import type { Length, Ruler } from "../../lengths/index.ts";
-import type { WallJob, WallPlan } from "../../plans/index.ts";
+import { cannotHang, type WallJob, type WallPlan } from "../../plans/index.ts";
 import { letterOf } from "../../words/figures.ts";
 import type { House, PlanWords } from "../job.ts";
 import type { Desk } from "../paper.ts";
@@ -67,8 +67,3 @@ export function letteredHooks({ plan, hung }: HangingSheetJob): readonly Lettere
     })
     .map((hook, index) => ({ ...hook, letter: letterOf(index) }));
 }
-
-/** Whether a check of level "stop" stands against a work. */
-export const cannotHang = ({ checks }: HungWork, work: number, plan: WallPlan): boolean =>
-  checks.some(({ level }) => level === "stop") ||
-  plan.checks.some((check) => check.level === "stop" && "frame" in check && check.frame === work);

@@ -18,7 +18,8 @@ import { part } from "../paper.ts";
 import { caution } from "../tags.ts";
 import { paragraph, textAt } from "../text.ts";
 import { TYPE } from "../type.ts";
-import { cannotHang, type HangingDesk } from "./desk.ts";
+import { cannotHang } from "../../plans/index.ts";
+import type { HangingDesk } from "./desk.ts";
 
 /** What the hand must know before the hammer: nail against bearing, the wire's triangle, the cautions. */
 export function footBand(desk: HangingDesk, width: Length): Block {

@@ -14,7 +14,8 @@ import { type Column, type Flowing, tableHead, tableRow } from "../table.ts";
 import { caution, ringBlock } from "../tags.ts";
 import { paragraph, textLine } from "../text.ts";
 import { TYPE } from "../type.ts";
-import { cannotHang, type HangingDesk } from "./desk.ts";
+import { cannotHang } from "../../plans/index.ts";
+import type { HangingDesk } from "./desk.ts";
 import { PROOF } from "./hook-rows.ts";
 
 const BETWEEN = mm(3);

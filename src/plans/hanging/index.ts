@@ -1,3 +1,4 @@
+export { cannotHang } from "./cannot-hang.ts";
 export { wallFaults } from "./check.ts";
 export type { WallFault } from "./fault.ts";
 export {
