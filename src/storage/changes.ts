@@ -57,7 +57,7 @@ export async function makeChanges(
         .updateTable("shows")
         .set(({ ref }) => ({ number: ref("number") }))
         .where("id", "=", id)
-        .returning(["id", "document", "number", "version", "placed"])
+        .returning(["id", "document", "number", "at", "version", "placed"])
         .executeTakeFirst();
       if (row === undefined) return { kind: "none" };
       const before = await knownShow(store, step, row);
@@ -118,7 +118,7 @@ async function makeAll(
       .where("id", "=", id)
       .execute();
   }
-  return now;
+  return now === before ? now : { ...now, at };
 }
 
 /** What of the show this very order has written already: it is not behind itself. */
@@ -211,6 +211,7 @@ async function write(
   if (show.stock !== before.show.stock) await writeSheets(step, id, show.stock);
   return {
     number,
+    at: before.at,
     version: own ? number : before.version,
     placed: order ? number : before.placed,
     show,

@@ -23,3 +23,7 @@ export {
 export { beginShow, readShow, removeShow, type StoredShow } from "./shows.ts";
 export { readPractice, type StudioPractice, writePractice } from "./studio.ts";
 export { redo, undo, type Undone, type Undoing } from "./undo.ts";
+export { type Imported, importArchive } from "./archive-in.ts";
+export { type Elsewhere, type Exported, exported } from "./archive-out.ts";
+export { backup, exportTo, restore, type Restored } from "./backup.ts";
+export { markServing } from "./serving.ts";

@@ -19,7 +19,7 @@ export async function beginShow(store: Store, id: string, show: KeptShow): Promi
   const at = store.clock().toISOString();
   const begun = await store.db.transaction().execute((step) => insertShow(step, id, show, { number: 0, at }));
   if (!begun) return null;
-  remember(store, id, freshly(show, 0));
+  remember(store, id, freshly(show, 0, at));
   tell(store, id);
   return { id, number: 0, at, show };
 }
@@ -49,8 +49,9 @@ export async function insertShow(
   return true;
 }
 
-const freshly = (show: KeptShow, number: number): Known => ({
+const freshly = (show: KeptShow, number: number, at: string): Known => ({
   number,
+  at,
   version: number,
   placed: number,
   show,
@@ -75,6 +76,7 @@ interface Row {
   readonly id: string;
   readonly document: string;
   readonly number: number;
+  readonly at: string;
   readonly version: number;
   readonly placed: number;
 }
@@ -82,7 +84,7 @@ interface Row {
 /** The show behind a row that was read in the same transaction: as it is known, or read anew. */
 export async function knownShow(store: Store, db: Database, row: Row): Promise<Known> {
   const known = store.known.get(row.id);
-  if (known?.number === row.number) return known;
+  if (known?.number === row.number && known.at === row.at) return known;
   const rows = await db
     .selectFrom("works")
     .select(["id", "document", "version"])
@@ -91,6 +93,7 @@ export async function knownShow(store: Store, db: Database, row: Row): Promise<K
     .execute();
   const read: Known = {
     number: row.number,
+    at: row.at,
     version: row.version,
     placed: row.placed,
     // Written by this code after it was checked field by field.

@@ -45,6 +45,10 @@ export async function backupTo(connection: Connection, file: string): Promise<vo
   const fresh = `${file}.part-${process.pid}`;
   try {
     await connection.backup(fresh);
+    // A copy is one file: nothing of it lies in a log beside it.
+    const copy = connect(fresh);
+    copy.pragma("journal_mode = DELETE");
+    copy.close();
     checkFile(fresh);
     flush(fresh);
     renameSync(fresh, file);

@@ -10,9 +10,10 @@ import { nameOf, openPostgres } from "./postgres.ts";
 import { backupTo, openSqlite } from "./sqlite.ts";
 import type { Database } from "./tables.ts";
 
-/** A show as it was read last, with the versions of its rows: right as long as its number is the row's own. */
+/** A show as it was read last, with the versions of its rows: right as long as its number and time are the row's own. */
 export interface Known {
   readonly number: number;
+  readonly at: string;
   readonly version: number;
   readonly placed: number;
   readonly show: KeptShow;
