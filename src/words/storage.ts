@@ -1,4 +1,4 @@
-import type { Wanted } from "../show/index.ts";
+import type { Wanted } from "../show/problem.ts";
 import { sayWanted } from "./problems.ts";
 
 /** What is said where something cannot be kept. */

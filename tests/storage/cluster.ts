@@ -72,9 +72,11 @@ export async function startCluster(): Promise<Cluster> {
     },
     stop: async () => {
       const ended = new Promise((done) => server.once("exit", done));
-      // The fast way to stop: whoever is still connected is sent away.
-      server.kill("SIGINT");
+      // The way to stop that lets whoever is leaving leave; one who stays is sent away.
+      server.kill("SIGTERM");
+      const patience = setTimeout(() => server.kill("SIGINT"), 5000);
       await ended;
+      clearTimeout(patience);
       rmSync(home, { recursive: true });
     },
   };
