@@ -18,6 +18,7 @@ import { sayPictureNote } from "../words/records.ts";
 import { readPracticeFile } from "./compose.ts";
 import { earlierPlan, replaceFolder } from "./folder.ts";
 import { readBytes, readDocument, unreadable, Unreadable } from "./input.ts";
+import { givingBack } from "./memory.ts";
 import { packetStops } from "./packet-stops.ts";
 import { readDate, readPaper } from "./printing.ts";
 import { statusOn } from "./status.ts";
@@ -65,7 +66,7 @@ export async function runPacket(
     progress: progress.told,
   });
   if (!made.ok) throw unreadable(made.problems.map(problemJson));
-  const files = await replaceFolder(options.out, made.value.files);
+  const files = await replaceFolder(options.out, givingBack(made.value.files));
   progress.done();
 
   const unread = show.unknownColumns.map(({ name }) => name).filter((name) => !isRecordColumn(name));
