@@ -1,9 +1,11 @@
 import { defineConfig } from "vitest/config";
 
 // Engine tests share one module graph (isolation off): they hold no state, and starting a
-// fresh graph per file costs more than the tests themselves. The browser tests run alone.
+// fresh graph per file costs more than the tests themselves.
 export default defineConfig({
   test: {
+    // A processor left free is half of a small machine.
+    maxWorkers: "100%",
     projects: [
       {
         test: {
@@ -19,7 +21,6 @@ export default defineConfig({
         test: {
           name: "page",
           include: ["tests/e2e/**/*.test.ts"],
-          fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

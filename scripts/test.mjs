@@ -79,6 +79,8 @@ const { ok } = await run(
     show: true,
     environment: {
       MARGENT_TEST_REPORT: reportFile,
+      // The one built and checked above.
+      MARGENT_BUILT_PAGE: join(root, "dist", "web"),
       ...(browser.path ? { CHROMIUM_PATH: browser.path } : {}),
     },
   },

@@ -24,6 +24,20 @@ export interface House {
   close(): Promise<void>;
 }
 
+interface BuiltPage {
+  readonly folder: string;
+  readonly remove: () => void;
+}
+
+/** The page that a run of all tests has built already, else one built for this house alone. */
+async function builtPage(): Promise<BuiltPage> {
+  const built = process.env["MARGENT_BUILT_PAGE"];
+  if (built !== undefined && built !== "") return { folder: built, remove: () => undefined };
+  const folder = mkdtempSync(join(tmpdir(), "margent-page-"));
+  await buildAsShipped(folder);
+  return { folder, remove: () => rmSync(folder, { recursive: true }) };
+}
+
 /** Under a test runner a build would be one for tests, with what packages say to developers in it. */
 async function buildAsShipped(folder: string): Promise<void> {
   const before = process.env["NODE_ENV"];
@@ -39,8 +53,7 @@ async function buildAsShipped(folder: string): Promise<void> {
 
 /** Builds the page, serves it under its real policy with the real papers, and starts a browser. */
 export async function openHouse(): Promise<House> {
-  const folder = mkdtempSync(join(tmpdir(), "margent-page-"));
-  await buildAsShipped(folder);
+  const { folder, remove } = await builtPage();
   const faults: string[] = [];
   const app = createApp({
     assets: readAssets(folder),
@@ -81,7 +94,7 @@ export async function openHouse(): Promise<House> {
     close: async () => {
       await browser.close();
       await server.close(0);
-      rmSync(folder, { recursive: true });
+      remove();
     },
   };
 }
