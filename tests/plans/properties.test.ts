@@ -5,7 +5,7 @@ import { type CuttingJob, type CuttingPlan, cuttingFaults, planCutting } from ".
 import { jobOf, sheet, smallJob } from "./jobs.ts";
 
 // Every property is drawn for as many jobs: `MARGENT_PLAN_JOBS=30000 npx vitest run tests/plans/properties.test.ts`.
-const JOBS = Number(process.env["MARGENT_PLAN_JOBS"] ?? 700);
+const JOBS = Number(process.env["MARGENT_PLAN_JOBS"] ?? 400);
 const runs = { numRuns: JOBS };
 /** A long run is given the time it takes. */
 const LIMIT = Math.max(60_000, JOBS * 100);
