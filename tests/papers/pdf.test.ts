@@ -157,6 +157,17 @@ describe("the file", () => {
     }
   });
 
+  test.skipIf(!hasPoppler)(
+    `[PP9] what one document has read of a font takes no sign from the text of the next${why}`,
+    async () => {
+      // In a weight that no other test sets: here the parts of ½ are first met as its parts.
+      const light = (words: string): Drawing => page({ ...line(30, text(words)), weight: "light" } as Mark);
+      await fileOf("halves.pdf", [light("½ é")]);
+      const file = await fileOf("slashes.pdf", [light("17⁄32 12 e")]);
+      expect(run("pdftotext", file, "-").trim()).toBe("17⁄32 12 e");
+    },
+  );
+
   test("[PP9] the replacement text of a fraction stands inside its text object, and its digits stay in order for a reader that ignores it", async () => {
     const bytes = await bytesOf([page(line(45, figure("1", "1", "16")))]);
     const content = contentOf(bytes);

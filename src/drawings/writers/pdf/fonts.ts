@@ -41,6 +41,8 @@ declare global {
   namespace PDFKit {
     interface PDFDocument {
       readonly [CHOSEN_FONT]: EmbeddedFont;
+      /** An open font is taken as its file is, which the published types leave out. */
+      registerFont(name: string, source: EmbeddedFont["font"] | Uint8Array): this;
     }
   }
 }
@@ -70,10 +72,32 @@ function bytesOf(weight: Weight): Buffer {
   return bytes;
 }
 
+/** Each weight as it is opened once in the program's life; no text is ever laid out in these. */
+const opened = new Map<Weight, EmbeddedFont["font"]>();
+
+function openedOnce(weight: Weight): EmbeddedFont["font"] {
+  let font = opened.get(weight);
+  if (font === undefined) {
+    const document = new PdfFile({ autoFirstPage: false });
+    document.registerFont(nameOf(weight), bytesOf(weight)).font(nameOf(weight));
+    font = document[CHOSEN_FONT].font;
+    opened.set(weight, font);
+  }
+  return font;
+}
+
+/**
+ * The font for one document: its tables are those that have been read already, its glyphs its own. A glyph
+ * remembers the first characters that it stood for; one that another document met as a part of `½` would
+ * leave `⁄` out of the text that a reader extracts from this one.
+ */
+const forOneDocument = (weight: Weight): EmbeddedFont["font"] =>
+  Object.create(openedOnce(weight), { _glyphs: { value: {} } }) as EmbeddedFont["font"];
+
 /** A document without a page whose fonts go by the names that `fontOf` asks for. */
 export function newDocument(options: PDFKit.PDFDocumentOptions): PDFKit.PDFDocument {
   const document = new PdfFile({ ...options, autoFirstPage: false });
-  for (const weight of WEIGHTS) document.registerFont(nameOf(weight), bytesOf(weight));
+  for (const weight of WEIGHTS) document.registerFont(nameOf(weight), forOneDocument(weight));
   return document;
 }
 
