@@ -11,6 +11,7 @@ export type { Bench, BenchSheetJob, BlanksOfWork, House, PlanWords, WorkWords } 
 export type { LabelledBlank, LabelledWork, LabelsJob } from "./labels/job.ts";
 export { backLabels, boardLabels, wallLabels } from "./labels/labels.ts";
 export { cutPlan } from "./cutting/cut-plan.ts";
+export { sheetDrawings, type SheetDrawn } from "./cutting/sheet-drawing.ts";
 export type { CutPlanJob } from "./cutting/desk.ts";
 export {
   type BoardToBuy,

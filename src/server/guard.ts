@@ -50,12 +50,17 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join("; ");
 
+/** The worker that plans brings a solver that is WebAssembly; nothing else may run any. */
+const PLANNING = /^\/assets\/planning-worker-[\w-]+\.js$/;
+const PLANNING_POLICY = POLICY.replace("script-src 'self'", "script-src 'self' 'wasm-unsafe-eval'");
+
 const HEADERS = {
-  "Content-Security-Policy": POLICY,
   "X-Content-Type-Options": "nosniff",
   "X-Frame-Options": "DENY",
   "Referrer-Policy": "no-referrer",
+  // Both together let the page share a number with its workers, by which a plan is ended and kept.
   "Cross-Origin-Opener-Policy": "same-origin",
+  "Cross-Origin-Embedder-Policy": "require-corp",
   "Cross-Origin-Resource-Policy": "same-origin",
   "Permissions-Policy":
     "accelerometer=(), camera=(), display-capture=(), geolocation=(), gyroscope=(), microphone=(), midi=(), payment=(), usb=()",
@@ -64,5 +69,7 @@ const HEADERS = {
 /** The headers of every answer, refusals too. */
 export const headers: MiddlewareHandler = async (context, next) => {
   await next();
+  const planning = PLANNING.test(context.req.path);
+  context.header("Content-Security-Policy", planning ? PLANNING_POLICY : POLICY);
   for (const [name, value] of Object.entries(HEADERS)) context.header(name, value);
 };

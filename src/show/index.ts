@@ -29,14 +29,8 @@ export {
   type StockMoulding,
 } from "./stock.ts";
 export { type Read, validate } from "./validate.ts";
-export {
-  readShow,
-  showReadOf,
-  type RowWork,
-  type ShowFault,
-  type ShowRead,
-  type ShowResult,
-} from "./read-show.ts";
+export { readShow, type ShowFault, type ShowResult } from "./read-show.ts";
+export { type RowWork, type ShowRead, showReadOf } from "./show-read.ts";
 export { cutDocument } from "./cut-schema.ts";
 export { chopDocument } from "./chop-schema.ts";
 export { chopFor, chopResult, choppingPlanJson } from "./chop-json.ts";
@@ -44,7 +38,7 @@ export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./
 export { seriesDocument } from "./series-schema.ts";
 export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { isRecordColumn, worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
-export { hangDocument } from "./hang-schema.ts";
+export { hangDocument, type WallDocument } from "./hang-schema.ts";
 export { hangFor, hangProblemJson, hangResult, hungWallJson } from "./hang-json.ts";
 export type { HangProblem, HangRead, HangRequest, HungWall } from "./hang-request.ts";
 export { hangPlanned, hangWall } from "./hang-wall.ts";

@@ -1,13 +1,12 @@
 import { useEffect } from "preact/hooks";
-import { PAGE } from "../words/page.ts";
-import { First } from "./first/first.tsx";
+import { PAGE, PLACE_WORDS } from "../words/page.ts";
 import { whenOpened } from "./later.tsx";
-import { addressOf, place } from "./state/route.ts";
+import { First, PLACES, Work } from "./places.tsx";
+import type { KeptShow, KeptWork } from "./state/change.ts";
+import { addressOf, place, type PlaceName } from "./state/route.ts";
 import { leftOut } from "./state/draft.ts";
 import { language, show, trouble } from "./state/session.ts";
 import { TitleBlock } from "./title-block.tsx";
-import { Work } from "./work/work.tsx";
-import { Works } from "./works/works.tsx";
 
 const LeftOut = whenOpened(({ LeftOut: it }) => it);
 const Strip = whenOpened(({ Strip: it }) => it);
@@ -18,12 +17,14 @@ export function App() {
   const at = place.value;
   const work = open !== null && at.at === "work" ? open.works.find(({ id }) => id === at.id) : undefined;
   const first = open === null || at.at === "first";
+  // What is not there, or not any more, is looked for among the works.
+  const name: PlaceName = first ? "first" : (PLACES.find((one) => one.at === at.at)?.at ?? "works");
 
   useEffect(() => {
-    const name = work?.title ?? (first ? PAGE.newShow : (open?.name ?? PAGE.newShow));
-    document.title = `${name} · ${PAGE.tool}`;
+    const named = name === "works" || first ? "" : `${PLACE_WORDS[name]} · `;
+    document.title = `${work?.title ?? named + (first ? PAGE.newShow : open.name)} · ${PAGE.tool}`;
     document.documentElement.lang = language.value;
-  }, [work?.title, open?.name, first, language.value]);
+  }, [work?.title, open?.name, name, language.value]);
 
   return (
     <div class="page">
@@ -44,17 +45,34 @@ export function App() {
           {!first && open.room !== undefined && <span class="room">{open.room}</span>}
         </div>
         <nav class="places" aria-label={PAGE.places}>
-          <a href={addressOf(open === null ? { at: "first" } : { at: "works" })} aria-current="page">
-            {PAGE.works}
-          </a>
+          {(open === null ? PLACES.slice(0, 1) : PLACES).map(({ at: one }) => (
+            <a
+              key={one}
+              href={addressOf({ at: open === null ? "first" : one })}
+              aria-current={name === one || open === null ? "page" : undefined}
+            >
+              {PLACE_WORDS[one]}
+            </a>
+          ))}
         </nav>
       </header>
       {trouble.value !== null && <Strip />}
       {leftOut.value.length > 0 && <LeftOut />}
       <main id="main" tabIndex={-1}>
-        {first ? <First /> : work === undefined ? <Works show={open} /> : <Work show={open} work={work} />}
+        {first ? <First /> : <OpenPlace name={name} show={open} work={work} />}
       </main>
       <TitleBlock show={first ? null : open} work={work} />
     </div>
   );
+}
+
+function OpenPlace(props: {
+  readonly name: PlaceName;
+  readonly show: KeptShow;
+  readonly work: KeptWork | undefined;
+}) {
+  const { name, show: open, work } = props;
+  if (work !== undefined) return <Work show={open} work={work} />;
+  const Shown = PLACES.find(({ at }) => at === name)?.Shown;
+  return Shown === undefined ? null : <Shown key={name} show={open} />;
 }

@@ -7,7 +7,7 @@ import { signal } from "./state/signal.ts";
 const waiting = new Set<() => Promise<void>>();
 
 /** A file of code that comes when one of its components is first shown, or in a quiet moment before. */
-function file<Code>(load: () => Promise<Code>) {
+export function file<Code>(load: () => Promise<Code>) {
   const here = signal<Code | null>(null);
   const fetchOnce = async (): Promise<void> => {
     here.value ??= await load();
@@ -17,7 +17,7 @@ function file<Code>(load: () => Promise<Code>) {
   return <Props extends object>(part: (code: Code) => ComponentType<Props>): ComponentType<Props> =>
     function Later(props: Props) {
       if (here.value === null) {
-        void fetchOnce();
+        void orTold(fetchOnce);
         return null;
       }
       const Component = part(here.value);
@@ -30,18 +30,22 @@ export const whenOpened = file(() => import("./when-opened.ts"));
 
 type Acts = typeof import("./when-opened.ts");
 
-/** Does what an act asks for; where its code cannot be had, the page says so and nothing is lost. */
-export async function act(does: (acts: Acts) => Promise<void>): Promise<void> {
-  let acts: Acts;
+/** Fetches code; where it cannot be had, the page says so and nothing is lost. */
+async function orTold<Code>(fetchCode: () => Promise<Code>): Promise<Code | null> {
   try {
-    acts = await import("./when-opened.ts");
+    return await fetchCode();
   } catch (fault) {
     // A TypeError is how a browser says that nothing answered.
     if (!(fault instanceof TypeError)) throw fault;
     told.value = PAGE.notHere;
-    return;
+    return null;
   }
-  await does(acts);
+}
+
+/** Does what an act asks for. */
+export async function act(does: (acts: Acts) => Promise<void>): Promise<void> {
+  const acts = await orTold<Acts>(() => import("./when-opened.ts"));
+  if (acts !== null) await does(acts);
 }
 
 /** Fetches in a quiet moment what has not been wanted yet: the page goes on when the server does not. */

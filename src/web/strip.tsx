@@ -54,7 +54,7 @@ function says(now: Trouble) {
     case "word": {
       if (now.theirs === undefined) return TROUBLES.gone;
       const { mine } = now;
-      const after = mine.kind === "design" || mine.kind === "facts" ? mine.after : {};
+      const after = "after" in mine ? mine.after : {};
       return <Sides sentence={TROUBLES.word} mine={after} theirs={theirsOf(after, now.theirs)} />;
     }
     case "show":

@@ -1,4 +1,5 @@
 export * from "./page/blanks.ts";
+export * from "./page/boards.ts";
 export * from "./page/capital.ts";
 export * from "./page/dialogs.ts";
 export * from "./page/files.ts";
@@ -9,5 +10,6 @@ export * from "./page/section.ts";
 export * from "./page/sentences.ts";
 export * from "./page/sums.ts";
 export * from "./page/troubles.ts";
+export * from "./page/wall.ts";
 export * from "./page/ways.ts";
 export * from "./page/works.ts";

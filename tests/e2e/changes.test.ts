@@ -7,6 +7,8 @@ import {
   factsChange,
   inverse,
   type KeptShow,
+  practiceChange,
+  showChange,
 } from "../../src/web/state/change.ts";
 import { firstDifference } from "../../src/web/state/difference.ts";
 import { asKept, withIds } from "../../src/web/state/kept-show.ts";
@@ -43,7 +45,12 @@ const store = (): Store & { readonly texts: Map<string, string> } => {
 };
 
 describe("a change", () => {
-  const changes: readonly Change[] = SHOW.works.flatMap((work, at): Change[] => [
+  const ofShow = [
+    showChange(SHOW, { name: "Neap", room: "The long room", stock: { sheets: [] } }, "renamed"),
+    showChange({ ...SHOW, date: "2026-12-14" }, { date: "2026-12-15" }, "a day later"),
+    practiceChange({}, { overlap: "3/16 in", lift: { rule: "none" } }, "covered 3/16 in"),
+  ].filter((change) => change !== null);
+  const ofWorks: readonly Change[] = SHOW.works.flatMap((work, at): Change[] => [
     ...[
       designChange(
         work.id,
@@ -60,17 +67,39 @@ describe("a change", () => {
     { kind: "add", work: { ...work, id: `new-${at}` }, at, said: "added" },
   ]);
 
-  test.each(changes.map((change) => [change.kind, change] as const))(
+  test.each([...ofShow, ...ofWorks].map((change) => [change.kind, change] as const))(
     "[PG36] %s: made and taken back gives the very same show",
     (_, change) => {
-      const made = apply(SHOW, change);
+      const show: KeptShow = { ...SHOW, date: "2026-12-14", practice: {} };
+      const made = apply(show, change);
       if (!made.ok) throw new Error("the change was not made");
-      expect(made.show).not.toEqual(SHOW);
+      expect(made.show).not.toEqual(show);
       const back = apply(made.show, inverse(change));
       if (!back.ok) throw new Error("the change was not taken back");
-      expect(JSON.parse(JSON.stringify(back.show))).toEqual(JSON.parse(JSON.stringify(SHOW)));
+      expect(JSON.parse(JSON.stringify(back.show))).toEqual(JSON.parse(JSON.stringify(show)));
     },
   );
+
+  test("[PG36] what a show says of itself is not written over, and two habits do not stand in each other's way", () => {
+    const mine = showChange(SHOW, { name: "mine" }, "mine");
+    const theirs = showChange(SHOW, { name: "theirs" }, "theirs");
+    const [hold, play, other] = [{ hold: "1/4 in" }, { play: "1/8 in" }, { hold: "1/2 in" }].map((habit) =>
+      practiceChange({}, habit, "a habit"),
+    );
+    if (!mine || !theirs || !hold || !play || !other) throw new Error("nothing differs");
+    const renamed = apply(SHOW, theirs);
+    if (!renamed.ok) throw new Error("not made");
+    expect(apply(renamed.show, mine)).toEqual({ ok: false, theirs: "theirs" });
+    expect(apply(renamed.show, mine, true)).toMatchObject({ ok: true, show: { name: "mine" } });
+    const held = apply(renamed.show, hold);
+    if (!held.ok) throw new Error("not made");
+    expect(apply(held.show, play)).toMatchObject({
+      ok: true,
+      show: { name: "theirs", practice: { hold: "1/4 in", play: "1/8 in" } },
+    });
+    expect(apply(held.show, other)).toEqual({ ok: false, theirs: "1/4 in" });
+    expect(showChange(SHOW, { name: SHOW.name }, "the same")).toBeNull();
+  });
 
   test("[PG36] it is not made upon a value that somebody else has changed, and anything else of theirs stays", () => {
     const [work] = SHOW.works;

@@ -9,12 +9,15 @@ const LATE = /\/following-/;
 /** Code that reads lists and shows of any origin: fetched only with a file. */
 const FOR_FILES = /^(workbook|lists|read-show)-/;
 
+/** What plans beside the page, with its solver: it comes when a plan is asked for. */
+const APART = /^planning-worker-/;
+
 const packed = (path: string): number => gzipSync(readFileSync(path), { level: 9 }).length;
 
 /** What all code of the page weighs packed, each file by itself: that of its places together, and that which only a file brings. */
 export function weighAll(house: House): { readonly places: number; readonly forFiles: number } {
   const folder = join(house.folder, "assets");
-  const scripts = readdirSync(folder).filter((file) => file.endsWith(".js"));
+  const scripts = readdirSync(folder).filter((file) => file.endsWith(".js") && !APART.test(file));
   const sum = (forFiles: boolean): number =>
     scripts
       .filter((file) => FOR_FILES.test(file) === forFiles)

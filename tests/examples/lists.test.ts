@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { PRACTICE, SHOW } from "../../examples/draw/show.ts";
 import { type Composition, isStopped } from "../../src/assembly/index.ts";
 import { composeFrom, type PracticeDocument, type WorkDocument } from "../../src/show/index.ts";
-import { type ShowRead, readShow } from "../../src/show/read-show.ts";
+import { readShow, type ShowRead } from "../../src/show/index.ts";
 
 async function listed(name: string): Promise<ShowRead> {
   const bytes = readFileSync(fileURLToPath(new URL(`../../examples/${name}`, import.meta.url)));

@@ -26,16 +26,7 @@ export function cutPlan(job: CutPlanJob, size: PaperSize, typeface: Typeface): r
   const drawn = plan.sheets.map(
     (sheet, index): DrawnSheet => ({ index, sheet, turned: false, numbers: numbers[index] ?? [] }),
   );
-  const outsOf =
-    ({ index, turned }: DrawnSheet): OutsOf =>
-    (placement) => {
-      const out = drawn.find(
-        ({ sheet: { from } }) =>
-          from.kind === "drop-out" && from.sheet === index && from.placement === placement,
-      );
-      if (out === undefined) return null;
-      return turned ? upended(out) : out;
-    };
+  const outsOf = (one: DrawnSheet): OutsOf => outsIn(drawn, one);
   const wayOf = (one: DrawnSheet): Way => ({ drawn: one, outsOf: outsOf(one) });
   const bought = drawn.filter(({ sheet }) => sheet.from.kind === "stock");
   const outs = drawn.flatMap((one): OutSheet[] => {
@@ -67,8 +58,20 @@ export function cutPlan(job: CutPlanJob, size: PaperSize, typeface: Typeface): r
   ];
 }
 
+/** The layouts that are cut from windows of one sheet's pieces, turned as it is. */
+export const outsIn =
+  (drawn: readonly DrawnSheet[], { index, turned }: DrawnSheet): OutsOf =>
+  (placement) => {
+    const out = drawn.find(
+      ({ sheet: { from } }) =>
+        from.kind === "drop-out" && from.sheet === index && from.placement === placement,
+    );
+    if (out === undefined) return null;
+    return turned ? upended(out) : out;
+  };
+
 /** Beside its fence table a layout has more room across than down: a sheet that stands upright is laid down. */
-const laidDown = (drawn: DrawnSheet): DrawnSheet =>
+export const laidDown = (drawn: DrawnSheet): DrawnSheet =>
   drawn.sheet.size.height > drawn.sheet.size.width ? upended(drawn) : drawn;
 
 const upended = (drawn: DrawnSheet): DrawnSheet => ({
@@ -118,7 +121,7 @@ function missingPage(desk: CuttingDesk): readonly Body[] {
 /** As many as one page holds; the command line and the page name them all. */
 const MOST_NAMED = 18;
 
-function deskOf(job: CutPlanJob, size: PaperSize, typeface: Typeface): CuttingDesk {
+export function deskOf(job: CutPlanJob, size: PaperSize, typeface: Typeface): CuttingDesk {
   const house = printableAll(job.house, typeface);
   const board = printable(job.board, typeface);
   const pieces = job.job.pieces.map((piece) => ({ piece, name: printable(piece.name, typeface) }));

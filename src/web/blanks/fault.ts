@@ -6,7 +6,9 @@ export type BlankFault =
   | { readonly code: "length"; readonly fault: LengthFault; readonly typed: string }
   | { readonly code: "not-a-number"; readonly typed: string }
   /** It reads, and the design cannot take it. */
-  | { readonly code: "refused"; readonly problem: Problem };
+  | { readonly code: "refused"; readonly problem: Problem }
+  /** It reads, and cannot be: what is wanted instead, in words. */
+  | { readonly code: "wanted"; readonly wanted: string };
 
 /** Lengths that may have been meant. */
 export function meantBy(fault: BlankFault, unit: Unit): readonly Length[] {

@@ -43,11 +43,15 @@ interface DrawnProps {
   /** Grips, drawn over the marks; with them the drawing is a group, without it is one image. */
   readonly children?: ComponentChildren;
   readonly hidden?: boolean;
+  /** How many times larger than it was laid out it is shown: a paper's drawing, whose letters are read from nearer by. */
+  readonly larger?: number;
 }
 
 interface Pen {
   readonly name: string;
   readonly lit: readonly string[];
+  /** The groups that a mark stands in: ids within a drawing are told apart by it. */
+  readonly within: string;
   /** Places are counted from here: a group that has only moved changes nothing but where it begins. */
   readonly from: RealPoint;
 }
@@ -75,9 +79,9 @@ function beginning(mark: Mark | undefined): RealPoint {
 
 /** One drawing's marks as SVG, in pixels at the size at which it was laid out; it is never scaled afterwards. */
 export function Drawn(props: DrawnProps) {
-  const { drawing, name, label, children } = props;
+  const { drawing, name, label, children, larger = 1 } = props;
   const [width, height] = [px(drawing.width), px(drawing.height)];
-  const pen: Pen = { name, lit: props.lit ?? [], from: ORIGIN };
+  const pen: Pen = { name, lit: props.lit ?? [], within: "", from: ORIGIN };
   const point = props.point;
   const role = children === undefined ? "img" : "group";
   const nodes = useUnchanged([hatching(drawing.marks, name), ...drawnAll(drawing.marks, pen)]);
@@ -85,8 +89,8 @@ export function Drawn(props: DrawnProps) {
     <svg
       class={["drawing", props.class, props.unread === true ? "unread" : ""].filter(Boolean).join(" ")}
       viewBox={`0 0 ${width} ${height}`}
-      width={width}
-      height={height}
+      width={width * larger}
+      height={height * larger}
       {...(props.hidden === true ? { "aria-hidden": "true" } : { role, "aria-label": label })}
       onPointerOver={point && ((event) => point(partOf(event.target)))}
       onPointerLeave={point && (() => point(null))}
@@ -219,7 +223,7 @@ function drawn(mark: Mark, pen: Pen): VNode | Trace {
           class={pen.lit.includes(mark.name) ? "part-lit" : undefined}
           transform={`translate(${x} ${y})`}
         >
-          {drawnAll(mark.marks, { ...pen, from })}
+          {drawnAll(mark.marks, { ...pen, from, within: `${pen.within}-${mark.name}` })}
         </g>
       );
     }
@@ -271,7 +275,7 @@ function drawnPicture(mark: Extract<Mark, { kind: "picture" }>, pen: Pen): VNode
   if (address === undefined) return <path class="fill-image" d={pathOf(mark.clip ?? [], true, pen)} />;
   const { x, y } = placeOf({ x: mark.left, y: mark.top }, pen);
   const [width, height] = [px(mark.width), px(mark.height)];
-  const clip = mark.clip === undefined ? undefined : `${pen.name}-clip`;
+  const clip = mark.clip === undefined ? undefined : `${pen.name}${pen.within}-clip`;
   const turn =
     mark.degrees === undefined ? undefined : `rotate(${mark.degrees} ${x + width / 2} ${y + height / 2})`;
   return (

@@ -1,15 +1,16 @@
 import { signal } from "./signal.ts";
 
+/** What an address may name, one work aside. */
+const NAMES = ["first", "works", "boards", "frames", "wall", "papers", "practice"] as const;
+export type PlaceName = (typeof NAMES)[number];
+
 /** Where in the page one is. The address says it, so that back, forward and a copied address work. */
-export type Place =
-  | { readonly at: "first" }
-  | { readonly at: "works" }
-  | { readonly at: "work"; readonly id: string };
+export type Place = { readonly at: PlaceName } | { readonly at: "work"; readonly id: string };
 
 export function placeOf(hash: string): Place {
   const [at = "", id = ""] = hash.replace(/^#\/?/, "").split("/");
   if (at === "work" && id !== "") return { at: "work", id: decodeURIComponent(id) };
-  return at === "first" ? { at: "first" } : { at: "works" };
+  return { at: NAMES.find((name) => name === at) ?? "works" };
 }
 
 export function addressOf(place: Place): string {

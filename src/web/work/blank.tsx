@@ -1,6 +1,5 @@
 import type { Composition, Design } from "../../assembly/index.ts";
 import { exactFigure, type Length, type Unit } from "../../lengths/index.ts";
-import { sayWanted } from "../../words/index.ts";
 import {
   type BlankName,
   blankWords,
@@ -8,12 +7,10 @@ import {
   lengthOtherWay,
   liftOtherWay,
   PAGE,
-  sayBlankFault,
-  sayNumberFault,
-  sayRefused,
 } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
-import { type BlankFault, meantBy } from "../blanks/fault.ts";
+import { meantBy } from "../blanks/fault.ts";
+import { faultSays } from "../blanks/fault-says.ts";
 import { Exactly } from "../blanks/figure.tsx";
 import { saidLength } from "../blanks/set-length.ts";
 import { LengthBlank } from "../blanks/length-blank.tsx";
@@ -177,17 +174,4 @@ export function Fault({ name, work, composition }: Props) {
         ))}
     </span>
   );
-}
-
-function faultSays(fault: BlankFault): string {
-  switch (fault.code) {
-    case "length":
-      return sayBlankFault(fault.fault, fault.typed);
-    case "not-a-number":
-      return sayNumberFault(fault.typed);
-    case "refused":
-      return fault.problem.wanted.kind === "length"
-        ? sayWanted(fault.problem.wanted)
-        : sayRefused(fault.problem.wanted);
-  }
 }

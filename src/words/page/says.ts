@@ -12,7 +12,6 @@ export const PAGE = {
   newShow: "A new show",
   toContent: "To the work itself",
   places: "Places",
-  works: "Works",
   front: { name: "Front", gloss: "as it will hang" },
   back: { name: "Back", gloss: "turned over like a page, head away from you" },
   section: { name: "Section through the foot", short: "Section", gloss: "face up" },
@@ -53,6 +52,17 @@ export const PAGE = {
   next: "Next",
 } as const;
 
+/** The places by their names. */
+export const PLACE_WORDS = {
+  first: "A new show",
+  works: "Works",
+  boards: "Boards",
+  frames: "Frames",
+  wall: "Wall",
+  papers: "Papers",
+  practice: "Practice",
+} as const;
+
 /** Levels as the checks' tabs say them. */
 export const LEVEL_WORDS: Readonly<Record<Level, string>> = { stop: "stop", warn: "warn", note: "note" };
 
@@ -89,7 +99,8 @@ export function sayBlankFault(fault: LengthFault, typed: string): string {
 }
 export const sayNumberFault = (typed: string): string =>
   `${quoted(typed)} is not read: a number, such as 1.25, is wanted.`;
-export const sayRefused = (wanted: Wanted): string => `That cannot be: ${sayWanted(wanted)} is wanted.`;
+export const sayThatCannotBe = (wanted: string): string => `That cannot be: ${wanted} is wanted.`;
+export const sayRefused = (wanted: Wanted): string => sayThatCannotBe(sayWanted(wanted));
 
 export const BLOCK = {
   show: "Show",

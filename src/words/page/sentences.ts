@@ -51,7 +51,9 @@ export type BlankName =
   | "mount"
   | "hold"
   | "play"
-  | "title";
+  | "title"
+  | `wall.${string}`
+  | `rack.${string}`;
 
 export type Piece =
   | { readonly kind: "words"; readonly text: string }
