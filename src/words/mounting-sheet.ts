@@ -9,7 +9,7 @@ import type {
   Way,
 } from "../assembly/index.ts";
 import type { Side, Size } from "../geometry/index.ts";
-import type { Length, Ruler } from "../lengths/index.ts";
+import { fineRuler, type Length, type Ruler } from "../lengths/index.ts";
 import type { Speech } from "./checks.ts";
 import { wholeWords } from "./figures.ts";
 import { holdingName, sayHoldCheck, sayMaterial, saySource, sayWhy, wayName } from "./held.ts";
@@ -200,12 +200,13 @@ export const lowerMatStep = ({ language }: Speech): Phrase =>
 /** Stack against rabbet, over or under by how much. */
 export function stackStep(stack: Length, rabbet: Length, { ruler, language }: Speech): Phrase {
   const { rabbet: word } = VOCABULARY[language];
-  const said = runs`Stack ${withUnit(stack, ruler, "up")}, ${word} ${withUnit(rabbet, ruler, "down")}: `;
+  const fine = fineRuler(ruler);
+  const said = runs`Stack ${withUnit(stack, fine, "up")}, ${word} ${withUnit(rabbet, fine, "down")}: `;
   const by = Math.abs(stack - rabbet) as Length;
-  if (stack > rabbet) return flat([said, strong("over"), runs` by ${withUnit(by, ruler, "up")}.`]);
+  if (stack > rabbet) return flat([said, strong("over"), runs` by ${withUnit(by, fine, "up")}.`]);
   return by === 0
     ? flat([said, strong("flush"), "."])
-    : flat([said, strong("under"), runs` by ${withUnit(by, ruler, "down")}.`]);
+    : flat([said, strong("under"), runs` by ${withUnit(by, fine, "down")}.`]);
 }
 
 export const stackUnknown = ({ language }: Speech): string =>

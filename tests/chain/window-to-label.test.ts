@@ -1,49 +1,9 @@
 import { expect, test } from "vitest";
 import { wallsJson } from "../../src/packet/hang.ts";
-import { prepare, type PacketOrder } from "../../src/packet/index.ts";
+import { prepare } from "../../src/packet/index.ts";
 import { packetJson } from "../../src/packet/packet-json.ts";
-import { type ShowDocument, showDocument, showReadOf, validate } from "../../src/show/index.ts";
-import { packetOrder } from "../packet-order.ts";
-
-/** One work from its window to its hook: borders of fixed width, so that a higher window makes everything higher. */
-function shown(windowHeight: string): ShowDocument {
-  const moulding = { name: "oak", overall: "3/4", rabbet: "1/4", depth: "3/4", wood: "red oak" as const };
-  return {
-    format: "margent-show",
-    version: 1,
-    name: "Slack Water",
-    practice: {
-      unit: "in",
-      moulding,
-      glazing: { board: "acrylic", kind: "acrylic" },
-      backing: { board: "fluted plastic" },
-      hanging: { hookDrop: "1/2" },
-    },
-    walls: [{ name: "North wall", width: "144", height: "96" }],
-    works: [
-      {
-        title: "Ebb",
-        process: "etching",
-        design: {
-          print: {
-            width: "12",
-            height: "16",
-            image: { left: "2", top: "2", width: "8", height: "11 1/2" },
-          },
-          window: { show: "typed", width: "8 1/2", height: windowHeight },
-          outer: { borders: { head: "2 1/2", side: "2 1/2", foot: "3" } },
-          held: {},
-        },
-      },
-    ],
-  };
-}
-
-const orderOf = (document: unknown): PacketOrder => {
-  const read = validate(showDocument, document);
-  if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  return packetOrder(showReadOf(read.value));
-};
+import type { ShowDocument } from "../../src/show/index.ts";
+import { orderOf, shown } from "./shown.ts";
 
 interface InMillimetres {
   readonly mm: number;
