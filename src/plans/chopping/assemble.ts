@@ -113,16 +113,19 @@ export function assembleSticks(job: ChoppingJob, whole: WholeChopping, shared: S
       given.add(`${one.rail} ${one.copy}`);
     }
   }
+  const where = whole.kinds.map((): { bar: number; count: number }[] => []);
+  loose.forEach((slots, bar) => {
+    for (const [kind, count] of slots) at(where, kind).push({ bar, count });
+  });
   whole.kinds.forEach((kind, index) => {
     const open = kind.rails
       .flatMap((rail) => Array.from({ length: at(job.rails, rail).count }, (_, copy) => ({ rail, copy })))
       .filter(({ rail, copy }) => !given.has(`${rail} ${copy}`));
     let next = 0;
-    loose.forEach((slots, bar) => {
-      const count = slots.get(index) ?? 0;
+    for (const { bar, count } of at(where, index)) {
       at(rails, bar).push(...open.slice(next, next + count));
       next += count;
-    });
+    }
   });
   return bars
     .map(({ stock }, bar) => stickOf(job, stock, at(rails, bar)))

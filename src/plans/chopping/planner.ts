@@ -10,6 +10,10 @@ import type { ChoppingBound, ChoppingPlan, Stick } from "./plan.ts";
 import { chopped, leastCost } from "./search.ts";
 import { type WholeChopping, wholeChopping } from "./whole.ts";
 
+/** Milliseconds for each rail to write the plan and check it, and the most of the time for it. */
+const COMPLETING = 0.05;
+const MOST_COMPLETING = 0.4;
+
 /**
  * Plans one moulding: which lengths to use and which rails to chop from each. Least cost first, then
  * the fewest lengths; where that costs no more, all rails of a frame out of one length; then the
@@ -18,8 +22,11 @@ import { type WholeChopping, wholeChopping } from "./whole.ts";
  * Throws RangeError for a job that is not sound (see `requireSoundChoppingJob`).
  */
 export function planChopping(job: ChoppingJob, options: PlanOptions): ChoppingPlan {
-  const until = options.clock() + options.seconds * 1000;
+  const started = options.clock();
   requireSoundChoppingJob(job);
+  const rails = job.rails.reduce((sum, { count }) => sum + count, 0);
+  const most = options.seconds * 1000;
+  const until = started + most - Math.min(MOST_COMPLETING * most, COMPLETING * rails);
   const whole = wholeChopping(job);
   const groups = frameGroups(job, whole);
   const { shared, bound } = chopped(whole, groups, new Chance(options.seed), () => until - options.clock());
