@@ -9,18 +9,21 @@ import type { Leftover, Placement, PlannedSheet, Source } from "./plan.ts";
 import { boxOf } from "./ways.ts";
 import type { WholeJob } from "./whole.ts";
 
-/** Once so many cuts have been put in order the rest is done in less time, with a few settings more. */
-const MOST_CUTS_TO_WEIGH = 2500;
-
 /**
  * Turns layouts into sheets of the plan: gives every place the piece that lies there, matches each
  * drop-out's layout to a placement whose window it is cut from, and puts the cuts in order. Sheets
  * of the stock come first in the stock's order, alike ones together; then the drop-outs, the larger
  * hosts first, so that a host always stands before what is cut from its window.
+ * Once `weighed` cuts have been put in order the rest is done in less time, with a few settings more.
  * Throws RangeError when the layouts hold more of a kind than is wanted, or more drop-outs than hosts.
  */
-export function assemble(job: CuttingJob, whole: WholeJob, layouts: readonly Layout[]): PlannedSheet[] {
-  const writer = new Writer(job, whole);
+export function assemble(
+  job: CuttingJob,
+  whole: WholeJob,
+  layouts: readonly Layout[],
+  weighed: number,
+): PlannedSheet[] {
+  const writer = new Writer(job, whole, weighed);
   const tidy = layouts.map((layout) => ({
     ...layout,
     root: tidied(
@@ -54,6 +57,7 @@ class Writer {
   readonly sheets: PlannedSheet[] = [];
   private readonly job: CuttingJob;
   private readonly whole: WholeJob;
+  private readonly weighed: number;
   private readonly measure: Measure;
   /** For each kind, the next piece of it and its next copy. */
   private readonly next: { piece: number; copy: number }[];
@@ -63,8 +67,9 @@ class Writer {
   /** Cuts put in order so far, those of layouts that are alike once. */
   private cuts = 0;
 
-  constructor(job: CuttingJob, whole: WholeJob) {
+  constructor(job: CuttingJob, whole: WholeJob, weighed: number) {
     this.job = job;
+    this.weighed = weighed;
     this.whole = whole;
     this.measure = {
       unit: whole.unit,
@@ -102,7 +107,7 @@ class Writer {
   }
 
   private ordered(edges: Edges, usable: Edges, root: Part): CutOrder {
-    const order = orderCuts(edges, usable, root, this.measure, this.cuts > MOST_CUTS_TO_WEIGH);
+    const order = orderCuts(edges, usable, root, this.measure, this.cuts > this.weighed);
     this.cuts += order.cuts.length;
     return order;
   }
@@ -128,7 +133,8 @@ class Writer {
     if (part.is === "piece") {
       const width = ticks(part.width * unit - this.job.kerf);
       const height = ticks(part.height * unit - this.job.kerf);
-      placements.push({ ...this.nextOf(part.kind), left: ticks(left), top: ticks(top), width, height });
+      const { piece, copy } = this.nextOf(part.kind);
+      placements.push({ piece, copy, left: ticks(left), top: ticks(top), width, height });
       return;
     }
     let along = 0;

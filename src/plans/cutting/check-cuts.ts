@@ -19,22 +19,24 @@ export function carryOutCuts(
 ): void {
   const boards = new Map<string, Rectangle>();
   const lay = (board: Rectangle): void => {
-    if (board[0] < board[2] && board[1] < board[3]) boards.set(String(board), board);
+    if (board[0] < board[2] && board[1] < board[3]) boards.set(keyOf(board), board);
   };
   lay([0, 0, ground.width, ground.height]);
   sheet.cuts.forEach((cut, number) => {
     const part = rectangleOf(cut.part);
-    if (!boards.has(String(part)) || !runsThrough(cut, part)) {
+    if (!boards.has(keyOf(part)) || !runsThrough(cut, part)) {
       report({ code: "cut-in-the-air", sheet: index, cut: number });
       return;
     }
-    boards.delete(String(part));
+    boards.delete(keyOf(part));
     checkCut(job, cut, part, (code) => report({ code, sheet: index, cut: number }));
     for (const half of halvesOf(cut, part)) lay(half);
   });
   countSettings(sheet, index, report);
   lookAtBench(job, sheet, index, ground, boards, report);
 }
+
+const keyOf = ([left, top, right, foot]: Rectangle): string => `${left},${top},${right},${foot}`;
 
 const rectangleOf = (box: Box): Rectangle => [box.left, box.top, box.left + box.width, box.top + box.height];
 
@@ -86,13 +88,13 @@ function lookAtBench(
   report: Report,
 ): void {
   sheet.placements.forEach((lies, placement) => {
-    if (!boards.delete(String(rectangleOf(lies)))) report({ code: "not-cut-free", sheet: index, placement });
+    if (!boards.delete(keyOf(rectangleOf(lies)))) report({ code: "not-cut-free", sheet: index, placement });
   });
   const { trim } = ground;
   const usable: Rectangle = [trim, trim, ground.width - trim, ground.height - trim];
   const off = [...boards.values()].map((board) => inside(board, usable)).filter((board) => board !== null);
-  const named = sheet.left.map((box) => String(rectangleOf(box)));
-  if (off.map(String).toSorted().join(" ") !== named.toSorted().join(" ")) {
+  const named = sheet.left.map((box) => keyOf(rectangleOf(box)));
+  if (off.map(keyOf).toSorted().join(" ") !== named.toSorted().join(" ")) {
     report({ code: "left-over", sheet: index });
   }
   sheet.left.forEach((box, left) => {

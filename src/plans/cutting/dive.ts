@@ -53,11 +53,11 @@ export function dived(job: WholeJob, mixture: Mixture, { chance, rounds, last, t
   return { layouts: [...layouts, ...end.layouts], placed };
 }
 
-/** What is laid greedily, in the way that costs least. */
-export function cheapestGreedy(rest: WholeJob): RoughPlan {
+/** What is laid greedily, in that of the first so many ways that costs least. */
+export function cheapestGreedy(rest: WholeJob, ways: number): RoughPlan {
   const costOf = (plan: RoughPlan) =>
     plan.layouts.reduce((sum, { stock }) => sum + at(rest.stocks, stock).cost, 0);
-  const [first, ...more] = WAYS.slice(0, 8).map((way) => greedyPlan(rest, way, false));
+  const [first, ...more] = WAYS.slice(0, ways).map((way) => greedyPlan(rest, way, false));
   if (first === undefined) throw new RangeError("no way to lay anything");
   return more.reduce((best, plan) => (costOf(plan) < costOf(best) ? plan : best), first);
 }

@@ -75,7 +75,7 @@ export function greedyPlan(job: WholeJob, way: Way, scarce: boolean): RoughPlan 
   const size = ORDERS[way.order];
   const kinds = job.kinds.map((_, index) => index);
   kinds.sort((a, b) => size(at(job.kinds, b)) - size(at(job.kinds, a)) || a - b);
-  for (const kind of kinds) builder.placeAll(kind);
+  for (const kind of kinds) if (at(job.kinds, kind).count > 0) builder.placeAll(kind);
   const placed = Int32Array.from(job.kinds, (_, index) => builder.forest.memory.placed(index));
   return { layouts: builder.forest.layouts(), placed };
 }
@@ -86,6 +86,8 @@ class Builder {
   private readonly way: Way;
   private readonly scarce: boolean;
   private readonly seeker: Seeker;
+  /** The stocks, those to be opened first before others. */
+  private readonly ranked: readonly number[];
 
   constructor(job: WholeJob, way: Way, scarce: boolean) {
     this.job = job;
@@ -96,15 +98,16 @@ class Builder {
       job.kinds.reduce((sum, kind) => sum + kind.count, 0),
     );
     this.seeker = new Seeker(job, this.forest.memory, way.preference, true);
+    this.ranked = job.stocks
+      .map((stock, place) => ({ place, rank: rankOf(stock, way.opening), copies: stock.copies }))
+      .filter(({ copies }) => copies > 0)
+      .toSorted((a, b) => a.rank - b.rank || a.place - b.place)
+      .map(({ place }) => place);
   }
 
   placeAll(index: number): void {
     const kind = at(this.job.kinds, index);
-    const stocks = this.job.stocks
-      .map((stock, place) => ({ stock, place, rank: rankOf(stock, this.way.opening) }))
-      .filter(({ stock }) => fitsAtAll(kind, stock))
-      .toSorted((a, b) => a.rank - b.rank || a.place - b.place)
-      .map(({ place }) => place);
+    const stocks = this.ranked.filter((place) => fitsAtAll(kind, at(this.job.stocks, place)));
     const free = stocks.filter((stock) => at(this.job.stocks, stock).cost === 0);
     for (let copy = 0; copy < kind.count; copy++) {
       const placed =

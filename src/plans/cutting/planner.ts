@@ -45,6 +45,11 @@ const FIRST_SHARE = 0.1;
 const COMPLETING = 0.06;
 const MOST_COMPLETING = 0.4;
 
+/** How many cuts are weighed at length when they are put in order: at least, for each second asked for, and at most. */
+const LEAST_WEIGHED = 60;
+const WEIGHED = 1000;
+const MOST_WEIGHED = 2500;
+
 /** The most plans alike in cost, sheets and leftover whose fence settings are compared. */
 const MOST_ALIKE = 3;
 
@@ -65,10 +70,11 @@ export function planCutting(job: CuttingJob, options: PlanOptions): CuttingPlan 
   const whole = wholeJob(job);
   const { best, bound } = bestPlans(job, whole, options, timeLeft);
   const plans: CuttingPlan[] = [];
+  const weighed = Math.min(MOST_WEIGHED, LEAST_WEIGHED + WEIGHED * seconds);
   for (const one of best) {
     // Putting the cuts of a large plan in order takes seconds: a second plan is for what time is left.
     if (plans.length > 0 && timeLeft() <= 0) break;
-    plans.push(completed(job, whole, bound, one));
+    plans.push(completed(job, whole, bound, one, weighed));
   }
   const [plan] = plans.toSorted((x, y) => x.settings - y.settings);
   if (plan === undefined) throw new RangeError("no plan was made");
@@ -156,8 +162,14 @@ function teller(whole: WholeJob, { clock, progress }: PlanOptions): (best: Judge
   };
 }
 
-function completed(job: CuttingJob, whole: WholeJob, bound: CostBound, plan: Judged): CuttingPlan {
-  const sheets = assemble(job, whole, plan.layouts);
+function completed(
+  job: CuttingJob,
+  whole: WholeJob,
+  bound: CostBound,
+  plan: Judged,
+  weighed: number,
+): CuttingPlan {
+  const sheets = assemble(job, whole, plan.layouts, weighed);
   const missing = job.pieces.map(({ count }) => count);
   for (const { placements } of sheets)
     for (const { piece } of placements) missing[piece] = at(missing, piece) - 1;

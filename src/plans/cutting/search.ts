@@ -30,7 +30,8 @@ export const isSmall = (whole: WholeJob): boolean => piecesOf(whole) <= FEW_PIEC
 export const isMany = (whole: WholeJob): boolean =>
   piecesOf(whole) > MANY_PIECES || (!isSmall(whole) && piecesOf(whole) >= MANY_ALIKE * whole.kinds.length);
 
-/** Steps without a cheaper plan for the last sheets of a dive. */
+/** Ways tried, and steps without a cheaper plan, for the last sheets of a dive. */
+const LAST_WAYS = 8;
 const LAST_STEPS = 4000;
 /** A plan of fewer sheets is not searched by groups. */
 const MANY_SHEETS = 6;
@@ -146,7 +147,7 @@ class Search implements Searched {
     const { whole, means, timeIsUp } = this;
     const { chance } = means;
     const last = (rest: WholeJob): RoughPlan => {
-      const laid = judged(rest, null, cheapestGreedy(rest));
+      const laid = judged(rest, null, cheapestGreedy(rest, LAST_WAYS));
       return improved(rest, null, laid, { enough: 0, quiet: LAST_STEPS, chance, timeIsUp });
     };
     const half = means.timeLeft() / 2;
