@@ -1,6 +1,7 @@
 import { at } from "../at.ts";
 import { Forest } from "./forest.ts";
-import { type Preference, Seeker } from "./places.ts";
+import { Seeker } from "./places.ts";
+import type { Preference } from "./scoring.ts";
 import type { Layout } from "./layout.ts";
 import { fitsAtAll, type Kind, type Stock, type WholeJob } from "./whole.ts";
 

@@ -1,6 +1,7 @@
 import { type Layout, type Part, type SplitPart, tidied } from "./layout.ts";
 import { AXIS, FIRST, FREE, H, KIND, Memory, NEXT, PARENT, ROOT, STOCK, W } from "./memory.ts";
-import { BESIDE, FLIPPED, howOf, type Seeker, STRIP, TURNED } from "./places.ts";
+import { FLIPPED, howOf, type Seeker, TURNED } from "./places.ts";
+import { BESIDE, STRIP } from "./scoring.ts";
 import type { WholeJob } from "./whole.ts";
 
 /**

@@ -14,14 +14,8 @@ import {
   W,
 } from "./memory.ts";
 import { Rooms } from "./rooms.ts";
+import { BESIDE, type Preference, scored, SHELF, STRIP } from "./scoring.ts";
 import { mayLieIn, type WholeJob } from "./whole.ts";
-
-/** As a further child: the piece fills the waste rectangle's other side exactly. */
-export const BESIDE = 0;
-/** In a strip of its own, cut off along the node's axis; the rest of the strip is waste. */
-export const STRIP = 1;
-/** The whole waste rectangle is split the other way first, then the piece cut from that shelf. */
-const SHELF = 2;
 
 // Where a place is, beside its node: how, and these.
 const HOW = 3;
@@ -31,13 +25,6 @@ export const TURNED = 4;
 export const FLIPPED = 8;
 
 export const howOf = (way: number): number => way & HOW;
-
-/**
- * What makes one place better than another.
- * "squares": the change in the sum of squared waste areas; one large remainder beats two small ones.
- * "tight": the smallest waste rectangle that takes the piece. "side": the closest side.
- */
-export type Preference = "squares" | "tight" | "side";
 
 /**
  * Looks for places in a forest's waste, and remembers for each kind and sheet how many there are and
@@ -142,10 +129,15 @@ export class Seeker {
     return this.point(count, best);
   }
 
-  /** As `seek`, where since the kind's last look one sheet alone has changed, that was open then. */
+  /** As `seek`, where since the kind's last look pieces alone have been laid, on one sheet that was open then. */
   seekAgain(kind: number, root: number): boolean {
     const cell = (this.rowAt[kind] as number) + this.memory.get(root + SLOT);
     const before = this.counts[cell] as number;
+    // Where no waste took it before, none does after more has been laid there.
+    if (before === 0) {
+      this.stamps[cell] = this.memory.m[root + STAMP] as number;
+      return this.found(kind);
+    }
     const score = this.scores[cell] as number;
     this.look(kind, root, cell);
     const count = (this.totals[kind] as number) + (this.counts[cell] as number) - before;
@@ -281,19 +273,5 @@ export class Seeker {
     if ((p < f || (m[node + FIRST] as number) >= 0) && c > longestCut) return false;
     if (how === STRIP) return p <= longestCut;
     return how !== SHELF || (f <= longestCut && q <= longestCut);
-  }
-}
-
-/** How good a place is: higher is better. The piece is p by q, the waste rectangle f by c. */
-function scored(f: number, c: number, p: number, q: number, how: number, preference: Preference): number {
-  const one = how === SHELF ? f * (c - q) : p * (c - q);
-  const two = how === SHELF ? (f - p) * q : (f - p) * c;
-  switch (preference) {
-    case "squares":
-      return one * one + two * two - f * c * (f * c);
-    case "tight":
-      return (one > two ? one : two) * 1e-6 - f * c;
-    case "side":
-      return (one > two ? one : two) / (f * c) - (f - p < c - q ? f - p : c - q);
   }
 }

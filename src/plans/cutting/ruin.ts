@@ -42,16 +42,21 @@ export class Ruin {
   private readonly late = new Float64Array(LATEST);
   /** The stocks that take a kind, for each kind. */
   private readonly takes: readonly (readonly number[])[];
+  /** What the cheapest stock costs. */
+  private readonly cheapest: number;
   private readonly pieces: number;
   private readonly weighing: Weighing;
-  /** The kinds that are to be laid, and how many places each has, by kind. */
+  /** For each kind how many are wanted; the kinds that are to be laid; and how many places each has, by kind. */
+  private readonly wanted: Int32Array;
   private readonly waiting: Int32Array;
   private readonly places: Float64Array;
-  /** The sheet on which a piece was laid last, and whether it was opened for it. */
+  // The sheet on which a piece was laid last, and whether it was opened for it.
   private touched = -1;
   private opened = false;
   private limit = Number.POSITIVE_INFINITY;
   private open = 0;
+  /** The area that the last `recreate` found no place for; in parts of the largest sheet. */
+  private outside = 0;
   private value = 0;
   private steps = 0;
   /** Since the last beginning: the best value, and the steps that have brought no better one. */
@@ -72,7 +77,11 @@ export class Ruin {
     this.takes = job.kinds.map((kind) =>
       job.stocks.flatMap((stock, index) => (stock.copies > 0 && fitsAtAll(kind, stock) ? [index] : [])),
     );
+    this.cheapest = Math.min(
+      ...job.stocks.map(({ cost, copies }) => (copies > 0 ? cost : Number.POSITIVE_INFINITY)),
+    );
     this.weighing = new Weighing(job, this.forest.memory);
+    this.wanted = Int32Array.from(job.kinds, ({ count }) => count);
     this.waiting = new Int32Array(job.kinds.length);
     this.places = new Float64Array(job.kinds.length);
     for (const layout of plan.layouts) this.forest.plant(layout);
@@ -115,7 +124,7 @@ export class Ruin {
     const { open } = this;
     this.ruin();
     this.recreate();
-    const value = this.weighing.weigh();
+    const value = this.weighing.weigh(this.outside);
     const slot = this.steps++ % this.length;
     if (value <= this.value || value <= at(this.late, slot)) {
       memory.keep();
@@ -159,7 +168,6 @@ export class Ruin {
     this.stuck = 0;
   }
 
-  /** The forest as it stands. */
   plan(): RoughPlan {
     const { memory } = this.forest;
     const placed = Int32Array.from(this.job.kinds, (_, index) => memory.placed(index));
@@ -209,30 +217,39 @@ export class Ruin {
   /** Lays what is outside again, always the kind that has the fewest places left, of those the largest. */
   private recreate(): void {
     const { memory } = this.forest;
-    const { kinds } = this.job;
-    const { waiting, places } = this;
+    const { waiting, places, wanted, seeker } = this;
     let count = 0;
-    for (let kind = 0; kind < kinds.length; kind++) {
-      if (memory.placed(kind) < at(kinds, kind).count) waiting[count++] = kind;
+    this.outside = 0;
+    for (let kind = 0; kind < wanted.length; kind++) {
+      if (memory.placed(kind) < (wanted[kind] as number)) waiting[count++] = kind;
     }
-    for (let index = 0; index < count; index++)
-      this.counted(at(waiting, index), this.seeker.seek(at(waiting, index)));
+    for (let index = 0; index < count; index++) {
+      const kind = waiting[index] as number;
+      this.counted(kind, seeker.seek(kind));
+    }
     while (count > 0) {
       let next = 0;
+      let fewest = Number.POSITIVE_INFINITY;
       // Kinds stand in falling order of area.
-      for (let index = 1; index < count; index++) {
-        if (at(places, at(waiting, index)) < at(places, at(waiting, next))) next = index;
-      }
-      const kind = at(waiting, next);
-      const laid = this.lay(kind);
-      if (!laid || memory.placed(kind) === at(kinds, kind).count) {
-        count--;
-        for (let index = next; index < count; index++) waiting[index] = at(waiting, index + 1);
-      }
-      if (!laid) continue;
-      const { opened, touched, seeker } = this;
       for (let index = 0; index < count; index++) {
-        const other = at(waiting, index);
+        const has = places[waiting[index] as number] as number;
+        if (has >= fewest) continue;
+        fewest = has;
+        next = index;
+      }
+      const kind = waiting[next] as number;
+      const laid = this.lay(kind);
+      if (!laid || memory.placed(kind) === wanted[kind]) {
+        count--;
+        waiting.copyWithin(next, next + 1, count + 1);
+      }
+      if (!laid) {
+        this.outside += this.weighing.outsideOf(kind);
+        continue;
+      }
+      const { opened, touched } = this;
+      for (let index = 0; index < count; index++) {
+        const other = waiting[index] as number;
         this.counted(other, opened ? seeker.seek(other) : seeker.seekAgain(other, touched));
       }
     }
@@ -259,6 +276,7 @@ export class Ruin {
 
   private openFor(kind: number): boolean {
     const { memory } = this.forest;
+    if (this.open + this.cheapest > this.limit) return false;
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
     for (const index of at(this.takes, kind)) {

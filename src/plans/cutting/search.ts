@@ -38,9 +38,9 @@ const MANY_SHEETS = 6;
 /** Parts of the time that is left: for columns, where they come first and where they do not; for the integer
  * programme of the whole job; for laying few unlike pieces before that. */
 const COLUMNS = 0.55;
-const FEW_COLUMNS = 0.1;
+const FEW_COLUMNS = 0.05;
 const SOLVING = 0.35;
-const LAYING = 0.6;
+const LAYING = 0.85;
 /** Part of the time that is left for whole numbers of sheets, and rounds of pricing for each. */
 const COUNTING = 0.2;
 const COUNTING_ROUNDS = 60;

@@ -7,18 +7,21 @@ const OUTSIDE = 100;
 
 /** How good a forest is. Each root is weighed anew only after it has changed. */
 export class Weighing {
-  private readonly job: WholeJob;
   private readonly memory: Memory;
   private readonly unitArea: number;
+  /** For each kind how many are wanted, and the area of one in parts of the largest sheet. */
+  private readonly wanted: Int32Array;
+  private readonly areas: Float64Array;
   /** Waste of each slot's root, and its squares, at its last weighing; and the root's stamp then. */
   private readonly waste: Float64Array;
   private readonly squares: Float64Array;
   private readonly weighed: Int32Array;
 
   constructor(job: WholeJob, memory: Memory) {
-    this.job = job;
     this.memory = memory;
     this.unitArea = Math.max(...job.stocks.map((stock) => stock.width * stock.height));
+    this.wanted = Int32Array.from(job.kinds, ({ count }) => count);
+    this.areas = Float64Array.from(job.kinds, ({ width, height }) => (width * height) / this.unitArea);
     this.waste = new Float64Array(memory.slots);
     this.squares = new Float64Array(memory.slots);
     this.weighed = new Int32Array(memory.slots);
@@ -29,8 +32,8 @@ export class Weighing {
     return at(this.waste, this.memory.slot(index));
   }
 
-  /** The area outside, less the sum of squared waste; lower is better. */
-  weigh(): number {
+  /** The area outside, less the sum of squared waste; lower is better. `outside`: that area, where it is known. */
+  weigh(outside = this.outside()): number {
     const { memory } = this;
     const { m } = memory;
     let squares = 0;
@@ -40,14 +43,19 @@ export class Weighing {
       if (this.weighed[slot] !== m[root + STAMP]) this.weighRoot(root, slot);
       squares += this.squares[slot] as number;
     }
+    return outside * OUTSIDE - squares;
+  }
+
+  /** What is outside of a kind; in parts of the largest sheet. */
+  outsideOf(kind: number): number {
+    const left = (this.wanted[kind] as number) - this.memory.placed(kind);
+    return left > 0 ? left * (this.areas[kind] as number) : 0;
+  }
+
+  private outside(): number {
     let outside = 0;
-    const { kinds } = this.job;
-    for (let kind = 0; kind < kinds.length; kind++) {
-      const { count, width, height } = at(kinds, kind);
-      const left = count - memory.placed(kind);
-      if (left > 0) outside += left * width * height;
-    }
-    return (outside / this.unitArea) * OUTSIDE - squares;
+    for (let kind = 0; kind < this.wanted.length; kind++) outside += this.outsideOf(kind);
+    return outside;
   }
 
   private weighRoot(root: number, slot: number): void {
