@@ -42,6 +42,8 @@ const valueOf = (column: string): fc.Arbitrary<string> => {
       return fc.constantFrom("", "overlap", "Margins", "sheet");
     case "angle":
       return fc.constantFrom("", "0", "0.5", "-1,25°");
+    case "frame":
+      return fc.constantFrom("", "None", "oak, white", "ash");
     case "quantity":
       return fc.constantFrom("", "1", "12");
     case "dimensions":

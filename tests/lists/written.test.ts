@@ -138,3 +138,27 @@ test("[LI29] so do the rows that go in of a list most of whose rows do not", () 
     }),
     { numRuns: 100 },
   ));
+
+test("[LI31] a frame is its kind's name, in and out; none is a work without one, and what the name does not say is lost", async () => {
+  const read = await worksOf(
+    "title,sheet width,sheet height,Frame\nEbb,8,10,oak\nFlow,8,10,NONE\nNeap,8,10,\n",
+  );
+  const works = read.works.map(({ work }) => work);
+  expect(works.map(({ frame }) => frame)).toEqual(["oak", null, undefined]);
+  const [ebb] = works;
+  if (ebb === undefined) throw new Error("there is a work");
+  const { header, rows, lost } = worksToTable(
+    [
+      ...works,
+      { ...ebb, frame: { kind: "ash", seat: "shimmed" }, wall: "North wall" },
+      { ...ebb, frame: { kind: "None" } },
+    ],
+    "in",
+  );
+  const column = header.indexOf("frame");
+  expect(rows.map((row) => row[column])).toEqual(["oak", "none", "", "ash", ""]);
+  expect(lost).toEqual([
+    { row: 5, fields: ["wall", "frame.seat"] },
+    { row: 6, fields: ["frame"] },
+  ]);
+});

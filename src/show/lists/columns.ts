@@ -18,6 +18,7 @@ export const COLUMNS = [
   "angle",
   "edition",
   "quantity",
+  "frame",
   "picture",
   "dimensions",
   "notes",

@@ -35,6 +35,7 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
   const print =
     sizes === null ? null : readPrint(reader, sizes, places, texts.picture !== undefined, options.unit);
   const window = readWindow(reader);
+  const frame = reader.words("frame");
   const outer = reader.pair("outer width", "outer height");
   const more = reader.kept();
   const record = recordOfColumns(more);
@@ -42,6 +43,7 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
     title,
     ...rest,
     ...(quantity === null ? {} : { quantity }),
+    ...(frame === "" ? {} : { frame: frame.toLowerCase() === UNFRAMED ? null : frame }),
     ...(Object.keys(more).length === 0 ? {} : { more }),
     ...(record === null ? {} : { record }),
     design: {
@@ -55,6 +57,9 @@ export function rowToWork(reader: RowReader, options: ListOptions): WorkDocument
     },
   };
 }
+
+/** In the column of frames: the work has none, nor glazing and backing. */
+export const UNFRAMED = "none";
 
 /** A whole number from 1 to 1000. */
 function readQuantity(reader: RowReader): number | null {

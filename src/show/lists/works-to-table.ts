@@ -2,6 +2,7 @@ import type { Unit } from "../../lengths/index.ts";
 import type { WorkDocument } from "../schema.ts";
 import { recordOfColumns } from "./record-columns.ts";
 import { type Column, COLUMNS, TEXT_COLUMNS } from "./columns.ts";
+import { UNFRAMED } from "./row-to-work.ts";
 
 /** A table of texts, ready to be written. */
 export interface TableOut {
@@ -59,6 +60,7 @@ function cellsOf(work: WorkDocument, otherwise: Unit): Cells {
     ...Object.fromEntries(Object.entries(lengths).map(([column, text]) => [column, withUnit(text, unit)])),
     show: window === undefined || window.show === "typed" ? undefined : window.show,
     angle: print?.angle === undefined ? undefined : String(print.angle),
+    frame: frameText(work.frame) ?? undefined,
     quantity: work.quantity === undefined ? undefined : String(work.quantity),
   };
   const cells: Cells = {};
@@ -76,6 +78,13 @@ function withUnit(text: LengthText, unit: Unit): string | undefined {
   return /[\p{L}"'′″‘’“”]/u.test(written) ? written : `${written} ${unit}`;
 }
 
+/** A kind of frame by its name; null where a list cannot say it. */
+function frameText(frame: WorkDocument["frame"]): string | null {
+  if (frame === null) return UNFRAMED;
+  const kind = typeof frame === "string" ? frame : frame?.kind;
+  return kind === undefined || kind.trim().toLowerCase() === UNFRAMED ? null : kind;
+}
+
 const PRINT_KEPT = new Set(["width", "height", "image", "angle"]);
 const DESIGN_KEPT = new Set(["unit", "graduation", "print", "window", "outer"]);
 
@@ -84,10 +93,22 @@ const fieldsOf = (path: string, value: object, kept: ReadonlySet<string>): strin
     part === undefined || kept.has(key) ? [] : [`${path}.${key}`],
   );
 
-function lostFields({ id, record = {}, more = {}, design }: WorkDocument): string[] {
+/** What of a work's frame its kind's name does not say. */
+function lostOfFrame(frame: WorkDocument["frame"]): string[] {
+  if (frame === undefined || frame === null) return [];
+  if (frameText(frame) === null) return ["frame"];
+  return typeof frame === "string" ? [] : fieldsOf("frame", frame, new Set(["kind"]));
+}
+
+/** Parts of a work that no column says. */
+const NO_COLUMN = ["id", "light", "wall", "with", "hang", "framed"] as const;
+
+function lostFields(work: WorkDocument): string[] {
+  const { frame, record = {}, more = {}, design } = work;
   const { print = {}, window, outer } = design;
   return [
-    ...(id === undefined ? [] : ["id"]),
+    ...NO_COLUMN.filter((field) => work[field] !== undefined),
+    ...lostOfFrame(frame),
     ...fieldsOf("record", record, new Set(Object.keys(recordOfColumns(more) ?? {}))),
     ...fieldsOf("design", design, DESIGN_KEPT),
     ...fieldsOf("design.print", print, PRINT_KEPT),
