@@ -43,6 +43,7 @@ export function planFrames(
       : [];
   });
   let next = 1;
+  const taken = new Map<StockMoulding, number>();
   return groupedBy(made, ({ moulding }) => profileKey(moulding)).flatMap((alike) => {
     const [first] = alike;
     if (first === undefined) return [];
@@ -53,8 +54,11 @@ export function planFrames(
       ...composition.outer,
       count: quantity,
     }));
-    // Lengths that name no moulding are the practice's own.
-    const lengths = stock.lengths.filter((one) => (one.moulding ?? own) === moulding.name);
+    // Lengths that name no moulding are the practice's own; of two mouldings of one name the later has what the earlier leaves.
+    const named = stock.lengths.filter((one) => (one.moulding ?? own) === moulding.name);
+    const lengths = named.map((one) =>
+      one.copies === null ? one : { ...one, copies: one.copies - (taken.get(one) ?? 0) },
+    );
     const job: ChoppingJob = {
       lengths,
       ...railsOfFrames(kinds, moulding),
@@ -65,6 +69,10 @@ export function planFrames(
       Array.from({ length: count }, () => ({ number: next++, title, size: { width, height } })),
     );
     const plan = planChopping(job, options);
+    for (const [index, one] of named.entries()) {
+      const used = plan.sticks.filter(({ length }) => length === index).length;
+      taken.set(one, (taken.get(one) ?? 0) + used);
+    }
     return [{ moulding, job, stock: lengths, plan, works: alike.map(({ one }) => one), frames }];
   });
 }
