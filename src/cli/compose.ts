@@ -14,11 +14,19 @@ import { type AnswerOptions, answerLines } from "./lines.ts";
 
 export interface ComposeOptions extends AnswerOptions {
   readonly practice?: string;
+  /** Also what exists that the work goes into. */
+  readonly reuse?: boolean;
+  /** What lies in the rack; asks for its offcuts. */
+  readonly stock?: string;
 }
 
 /** `margent compose`: one document, or one a line. The result is the exit status. */
 export async function runCompose(file: string | undefined, options: ComposeOptions): Promise<number> {
   const practice = readPracticeFile(options.practice);
+  if (options.reuse === true || options.stock !== undefined) {
+    const { composeReusing } = await import("./compose-reuse.ts");
+    return composeReusing(file, practice, options);
+  }
   return options.lines === true
     ? answerLines((pen) => {
         const composer = new Composer(pen, practice);

@@ -23,6 +23,8 @@ export async function main(argv: readonly string[]): Promise<number> {
 
   answering(program, "compose")
     .option("--practice <file>", CLI.compose.practice)
+    .option("--reuse", CLI.compose.reuse)
+    .option("--stock <file>", CLI.compose.stock)
     .action(async (file: string | undefined, options: ComposeOptions) => {
       const { runCompose } = await import("./compose.ts");
       status = await runCompose(file, options);

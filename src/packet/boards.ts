@@ -77,7 +77,8 @@ export function boardJobs(
   });
 }
 
-function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyMap<string, Wanted> {
+/** Every piece of some works, by what it is of. */
+export function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyMap<string, Wanted> {
   const wanted = new Map<string, Wanted>();
   const want = (
     board: string,
@@ -135,7 +136,7 @@ function rulerOf(works: readonly ComposedWork[], uses: readonly PieceUse[], prac
 }
 
 /** A sheet that names no board serves for any when it is bought; when there is only so much of it, it is one of the practice's own board. */
-function servesFor(sheet: StockBoard, board: string, anySheet: boolean, practice: Practice): boolean {
+export function servesFor(sheet: StockBoard, board: string, anySheet: boolean, practice: Practice): boolean {
   if (sheet.board !== null) return sheet.board === board;
   return anySheet && (sheet.copies === null || board === practice.mats[0]?.board);
 }

@@ -3,5 +3,6 @@ export { isDay, localDay, noonOf } from "./days.ts";
 export { filesByName, type PacketFile } from "./file.ts";
 export { type PacketOrder, type PacketProblem, prepare } from "./order.ts";
 export { makePacket, type Packet, packeted } from "./packet.ts";
+export { partOf, type ReuseOfOne, reuseOfOne, reuseOfOneJson } from "./reuse-one.ts";
 export { composeWorks } from "./works.ts";
 export { wallSheetJob } from "./hang.ts";

@@ -37,7 +37,11 @@ export function reuseOf(works: readonly ComposedWork[], practice: PracticeDocume
 }
 
 /** A work as though it named that kind and had no size of its own. */
-function fitOf({ work }: ComposedWork, kind: string, practice: PracticeDocument): Fit | null {
+export function fitOf(
+  { work }: Pick<ComposedWork, "work">,
+  kind: string,
+  practice: PracticeDocument,
+): Fit | null {
   const { outer: _, ...free } = work.design;
   const design = readDesign(free, practice);
   if (!design.ok) return null;

@@ -7,11 +7,14 @@ export const CLI = {
     json: "print one JSON document instead of text",
     lines: "one JSON document a line in, one result a line out",
     practice: "the studio's habits as JSON",
+    reuse: "also which of the practice's frames and mats that exist it goes into, the best one first",
+    stock: "the rack as JSON: also which of its offcuts serve for which layer",
     help: `
 A work is one JSON document. Lengths are written as people write them.
 
   margent compose work.json
   echo '{"print":{"width":"8 1/2","height":"11"},"outer":{"width":"11","height":"14"}}' | margent compose
+  margent compose work.json --practice practice.json --reuse --stock stock.json
 
 What is left open comes from the practice: 1/8 in overlap, one mat of 4-ply white rag cut at
 45 degrees, the smallest common size with borders of 2 in, raised 1/4 in above centre.

@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Parser from "dxf-parser";
 import { expect, test } from "vitest";
@@ -112,4 +112,33 @@ test("[K1] one mat is drawn at full size: 11 x 14 in measures 279.4 x 355.6 mm i
   expect(margent(["draw", "--out", join(place, "x.svg"), "--mat", "2"], JSON.stringify(work)).err).toContain(
     "--mat: found 2; wanted: 1",
   );
+});
+
+test("[FR21] --reuse and --stock tell what exists, as text, as JSON and a line for a line", () => {
+  const place = folder();
+  const practice = join(place, "practice.json");
+  const stock = join(place, "stock.json");
+  const frame = { name: "old ash", opening: { width: "11 1/8", height: "14 1/8" }, copies: 1 };
+  const moulding = { name: "ash", overall: "3/4", rabbet: "1/4", allowance: "1/8" };
+  writeFileSync(practice, JSON.stringify({ unit: "in", moulding, frames: [frame] }));
+  writeFileSync(
+    stock,
+    JSON.stringify({ unit: "in", sheets: [{ name: "offcut 15", width: 15, height: 15, copies: 1 }] }),
+  );
+  const given = ["compose", "--practice", practice, "--reuse", "--stock", stock];
+  const text = margent(given, JSON.stringify(work));
+  expect(text.err).toBe("");
+  expect(text.out).toContain(
+    "frames and mats that exist, the best one first\n  old ash: as given, package 11 in × 14 in",
+  );
+  expect(text.out).toMatch(/offcuts that serve\n {2}offcut 15: /);
+  const one = JSON.parse(margent([...given, "--json"], JSON.stringify(work)).out) as {
+    outer: object;
+    reuse: { frames: { kind: string }[]; offcuts: { name: string }[] };
+  };
+  expect(one.reuse.frames.map(({ kind }) => kind)).toEqual(["old ash"]);
+  expect(one.reuse.offcuts.map(({ name }) => name)).toEqual(["offcut 15"]);
+  const lines = margent([...given, "--lines"], `${JSON.stringify(work)}\nnonsense\n`);
+  expect(lines.status).toBe(1);
+  expect(JSON.parse(lines.out.split("\n")[0] ?? "")).toEqual(one);
 });
