@@ -30,7 +30,8 @@ export function sayReuse(
 function fitWords({ composition, plan, turned, stops, warnings }: Fit, ruler: Ruler): string {
   const { width, height } = composition.outer;
   const seen = SIDES.map((side) => `${side} ${printLength(plan.stands.seen[side], ruler)}`).join(", ");
-  const counted = (number: number, one: string): string => `${number} ${one}${number === 1 ? "" : "s"}`;
   const size = `${printLength(width, ruler)} × ${printLength(height, ruler)}`;
   return `${REUSE_TABLE.hangs(turned)}, package ${size}, seen ${seen}; ${counted(stops, "stop")}, ${counted(warnings, "warning")}`;
 }
+
+const counted = (number: number, one: string): string => `${number} ${one}${number === 1 ? "" : "s"}`;
