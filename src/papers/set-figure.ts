@@ -1,5 +1,5 @@
 import type { Length, Ruler } from "../lengths/index.ts";
-import { bare, NBSP, type Phrase, weighted } from "../words/index.ts";
+import { bold, bare, NBSP, type Phrase } from "../words/index.ts";
 import { points } from "./paper.ts";
 import { FIGURE, type TextStyle } from "./type.ts";
 
@@ -13,6 +13,6 @@ export const SET_FIGURE: TextStyle = {
 
 /** The length that a tool is set to, its unit small. */
 export const setFigure = (length: Length, ruler: Ruler): Phrase => [
-  weighted("bold", bare(length, ruler)),
+  bold(bare(length, ruler)),
   { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(12) },
 ];

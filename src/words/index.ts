@@ -15,6 +15,7 @@ export {
   type Phrase,
   plainText,
   readOff,
+  bold,
   runs,
   sentence,
   sizeRuns,

@@ -41,6 +41,10 @@ export const weighted = (weight: Weight, phrase: Phrase): readonly Run[] =>
 /** A choice or an order that must stand out. */
 export const strong = (phrase: Phrase): readonly Run[] => weighted("semibold", phrase);
 
+/** Bold all through, whatever weight its figures bring: what a tool is set by. */
+export const bold = (phrase: Phrase): readonly Run[] =>
+  flat(phrase).map((run) => ({ ...run, weight: "bold" }));
+
 /** With a capital first, as a sentence begins. */
 export const sentence = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
 

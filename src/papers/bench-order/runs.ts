@@ -26,7 +26,7 @@ import {
 } from "../../words/bench-order.ts";
 import { matName } from "../../words/bench-sheet.ts";
 import { outsAreBlanks } from "../../words/cut-plan.ts";
-import { bare, figureRuns, figureWords, NBSP, type Phrase, weighted } from "../../words/index.ts";
+import { bold, bare, figureRuns, figureWords, NBSP, type Phrase } from "../../words/index.ts";
 import { beside, type Block, block, gap, indented, placed, rule, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { type Column, type Flowing, tableHead } from "../table.ts";
@@ -119,7 +119,7 @@ function runRows(
 /** Which stop it is, its figure with its unit, the same in words; and what the scale must read, on one baseline. */
 function keyCell(desk: OrderDesk, { ruler, set, scale }: RunOfDay, index: number): Block {
   const figure: Phrase = [
-    weighted("bold", bare(set, ruler)),
+    bold(bare(set, ruler)),
     { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(14) },
   ];
   const name = paragraph(desk, runName(index + 1, desk.job.runs.length), TYPE.fact, STOP);

@@ -4,7 +4,7 @@ import { FRACTION_DOWN, FRACTION_UP } from "../../drawings/index.ts";
 import type { Box, Side } from "../../geometry/index.ts";
 import { add, figureOf, type Length, larger, mm, smaller, subtract, sum, ZERO } from "../../lengths/index.ts";
 import { AWAY, sideWords } from "../../words/bench-sheet.ts";
-import { bare, figureWords, flat, NBSP, type Phrase } from "../../words/index.ts";
+import { bold, bare, figureWords, flat, NBSP, type Phrase } from "../../words/index.ts";
 import { type Block, placed } from "../block.ts";
 import { dimensionLine, tailOf } from "../dimension.ts";
 import { part, points } from "../paper.ts";
@@ -36,7 +36,7 @@ const SET: TextStyle = { size: FIGURE.set, weight: "bold", leading: FIGURE.set }
 
 const setFigure = (desk: BenchDesk, length: Length): Phrase =>
   flat([
-    bare(length, desk.speech.ruler).map((run) => ({ ...run, weight: "bold" as const })),
+    bold(bare(length, desk.speech.ruler)),
     { kind: "text", text: `${NBSP}${desk.speech.ruler.unit}`, weight: "regular", size: points(14) },
   ]);
 

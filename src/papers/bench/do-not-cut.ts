@@ -12,7 +12,7 @@ import {
   stopReason,
 } from "../../words/bench-sheet.ts";
 import { cautionWords } from "../../words/cautions.ts";
-import { bare, flat, NBSP, weighted } from "../../words/index.ts";
+import { bold, bare, flat, NBSP } from "../../words/index.ts";
 import { type Block, block, gap, placed, rule, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { furtherReason, stopPanel } from "../stop-panel.ts";
@@ -91,10 +91,7 @@ function reasonRow(desk: BenchDesk, { check, code, sheets }: Reason, width: Leng
             mm(2),
             add(mm(3), part(FIGURE.size, FRACTION_UP)),
             flat([
-              weighted(
-                "bold",
-                bare(by, ruler, "up").map((run) => ({ ...run, weight: "bold" as const })),
-              ),
+              bold(bare(by, ruler, "up")),
               { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(14) },
             ]),
             FIGURE,

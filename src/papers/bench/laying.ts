@@ -14,7 +14,7 @@ import {
   ZERO,
 } from "../../lengths/index.ts";
 import { BENCH_SHEET, CORNER_WORDS } from "../../words/bench-sheet.ts";
-import { bare, flat, NBSP, weighted } from "../../words/index.ts";
+import { bold, bare, flat, NBSP } from "../../words/index.ts";
 import { type Block, block, cornersOf, gap, placed, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { headArrow, tickLine } from "../tags.ts";
@@ -92,10 +92,7 @@ function reachList(desk: BenchDesk, cover: Sides, high: Length): Block {
   const all = reaches(desk, cover);
   const figures = all.map(({ by }) =>
     flat([
-      weighted(
-        "bold",
-        bare(by, ruler, "down").map((run) => ({ ...run, weight: "bold" as const })),
-      ),
+      bold(bare(by, ruler, "down")),
       { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(10.5) },
     ]),
   );

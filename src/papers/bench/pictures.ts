@@ -1,7 +1,7 @@
 import type { Mark } from "../../drawings/index.ts";
 import { add, fromReal, type Length, larger, mm, smaller, subtract, sum, ZERO } from "../../lengths/index.ts";
 import { BENCH_SHEET, railCaption, railTitle, scrapCaption } from "../../words/bench-sheet.ts";
-import { flat, NBSP, readOff } from "../../words/index.ts";
+import { bold, flat, NBSP, readOff } from "../../words/index.ts";
 import { EVERY_PAPER } from "../../words/papers.ts";
 import { type Block, block, columns, cornersOf, placed, stack } from "../block.ts";
 import { dimensionLine, extensionLine } from "../dimension.ts";
@@ -132,14 +132,14 @@ function railPicture(desk: BenchDesk, width: Length): Block {
       add(add(tip, fromReal((thick + height) * Math.min(lean, 2.5), "nearest")), off),
       subtract(boardTop, height),
     );
-  const centred = (x: Length, y: Length, words: string, bold: boolean): Mark =>
+  const centred = (x: Length, y: Length, words: string, isBold: boolean): Mark =>
     textAt(
       across(x),
       y,
       words,
-      bold ? { ...TYPE.band, size: points(11), weight: "black" } : TYPE.caption,
+      isBold ? { ...TYPE.band, size: points(11), weight: "black" } : TYPE.caption,
       "middle",
-      bold ? { halo: true } : {},
+      isBold ? { halo: true } : {},
     );
   const blade: Mark = {
     kind: "area",
@@ -222,7 +222,7 @@ function cornerPicture(desk: BenchDesk, width: Length): Block {
       figureLeft,
       mm(15.4),
       flat([
-        readOff(bench.overrun, fineRuler(desk)).map((run) => ({ ...run, weight: "bold" as const })),
+        bold(readOff(bench.overrun, fineRuler(desk))),
         { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: points(13) },
       ]),
       { size: FIGURE.scale, weight: "bold", leading: FIGURE.scale },

@@ -2,7 +2,7 @@ import type { Mark, Run } from "../../drawings/index.ts";
 import { FRACTION_DOWN, FRACTION_UP } from "../../drawings/index.ts";
 import { add, figureOf, larger, type Length, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { AWAY, BENCH_SHEET, sideWords, stopName } from "../../words/bench-sheet.ts";
-import { bare, figureRuns, figureWords, flat, NBSP, weighted } from "../../words/index.ts";
+import { bold, bare, figureRuns, figureWords, flat, NBSP } from "../../words/index.ts";
 import { type Block, block, placed, rule } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { handTag, ringBlock, TICK, tickBox } from "../tags.ts";
@@ -92,10 +92,7 @@ const keyStyle = (size: Length): TextStyle => ({ size, weight: "bold", leading: 
 function keyRuns(desk: BenchDesk, length: Length): ReturnType<typeof flat> {
   const { ruler } = desk.speech;
   return flat([
-    weighted(
-      "bold",
-      bare(length, ruler).map((run) => ({ ...run, weight: "bold" as const })),
-    ),
+    bold(bare(length, ruler)),
     { kind: "text", text: `${NBSP}${ruler.unit}`, weight: "regular", size: FIGURE.keyUnit },
   ]);
 }

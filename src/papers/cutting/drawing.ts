@@ -3,7 +3,7 @@ import type { Box, Size } from "../../geometry/index.ts";
 import { add, half, type Length, mm, subtract } from "../../lengths/index.ts";
 import type { Placement } from "../../plans/cutting/index.ts";
 import { CUT_PLAN, wasteStrip } from "../../words/cut-plan.ts";
-import { sizeRuns, weighted } from "../../words/index.ts";
+import { bold, sizeRuns } from "../../words/index.ts";
 import { drawn } from "../scale.ts";
 import { type Block, block, cornersOf } from "../block.ts";
 import { points } from "../paper.ts";
@@ -170,7 +170,7 @@ const SIZE: TextStyle = {
 /** What a leftover is: KEEP with its size and use, or waste with its width; nothing where there is no room. */
 function leftField(desk: CuttingDesk, size: Size, keep: boolean, box: Box): Block | null {
   const { ruler } = desk.speech;
-  const figure = weighted("bold", sizeRuns(size, ruler, "down", false));
+  const figure = bold(sizeRuns(size, ruler, "down", false));
   const narrow = size.width < size.height ? size.width : size.height;
   const fields = keep
     ? [

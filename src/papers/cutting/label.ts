@@ -2,7 +2,7 @@ import type { Mark } from "../../drawings/index.ts";
 import type { Size } from "../../geometry/index.ts";
 import { type Length, larger, mm, subtract, sum, times, ZERO } from "../../lengths/index.ts";
 import { CUT_PLAN, fromOutOf } from "../../words/cut-plan.ts";
-import { type Phrase, sizeRuns, weighted } from "../../words/index.ts";
+import { bold, type Phrase, sizeRuns } from "../../words/index.ts";
 import { aligned, beside, type Block, block, gap, placed, stack } from "../block.ts";
 import { part, points } from "../paper.ts";
 import { ringBlock } from "../tags.ts";
@@ -72,7 +72,7 @@ function largestLabel(desk: CuttingDesk, words: BlankWords, room: Size): Block |
 function variants(desk: CuttingDesk, words: BlankWords, room: Size): readonly Block[] {
   const { ruler } = desk.speech;
   const size = (pt: number): Block =>
-    textLine(desk, weighted("bold", sizeRuns(words.size, ruler, "nearest", false)), sizeStyle(pt));
+    textLine(desk, bold(sizeRuns(words.size, ruler, "nearest", false)), sizeStyle(pt));
   const note = noteOf(words);
   const small = note === null ? [] : [gap(mm(0.6)), textLine(desk, note, TYPE.fine)];
   const named = (width: Length): Block[] =>
