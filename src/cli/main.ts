@@ -12,6 +12,7 @@ import type { ListOptions } from "./list.ts";
 import type { PacketOptions } from "./packet.ts";
 import { SCHEMA_NAMES } from "./schema-names.ts";
 import type { ServeAsked } from "./serve.ts";
+import type { StudioAsked } from "./studio.ts";
 
 /**
  * The program: arguments in, one call, an exit status out. Standard output holds results only. Each
@@ -107,6 +108,23 @@ export async function main(argv: readonly string[]): Promise<number> {
       const { runServe } = await import("./serve.ts");
       await runServe(options);
     });
+
+  for (const name of ["backup", "restore", "export", "import"] as const) {
+    const command = program
+      .command(name)
+      .description(CLI[name].about)
+      .argument("<file>", CLI[name].file)
+      .option("--home <folder>", CLI.serve.home)
+      .addHelpText("after", CLI[name].help);
+    if (name === "export") command.option("--show <name>", CLI.export.show);
+    command.action(async (file: string, asked: StudioAsked) => {
+      const studio = await import("./studio.ts");
+      if (name === "backup") await studio.runBackup(file, asked);
+      else if (name === "restore") await studio.runRestore(file, asked);
+      else if (name === "export") await studio.runExport(file, asked);
+      else await studio.runImport(file, asked);
+    });
+  }
 
   program
     .command("schema")

@@ -1,6 +1,7 @@
 import { bodyLimit } from "hono/body-limit";
 import type { Context, MiddlewareHandler } from "hono";
 import { isDay } from "../packet/index.ts";
+import type * as z from "zod/mini";
 import { foundText, type ShowDocument, showDocument, validate } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
@@ -29,14 +30,44 @@ export type Asked =
 
 const refuse = (answer: Response): Asked => ({ ok: false, answer });
 
+type BodyRead<Value> =
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly answer: Response };
+
+/** The media type of a body, without what it says besides. */
+const typeOf = (context: Context): string =>
+  (context.req.header("content-type") ?? "").split(";")[0]?.trim().toLowerCase() ?? "";
+
+const refuseType = (context: Context, wanted: string): Response =>
+  refusal(context, 415, {
+    field: "Content-Type",
+    found: foundText(context.req.header("content-type") ?? ""),
+    wanted,
+  });
+
+/** A body of JSON, checked against its schema. */
+export async function readBody<Schema extends z.ZodMiniType>(
+  context: Context,
+  schema: Schema,
+): Promise<BodyRead<z.infer<Schema>>> {
+  if (typeOf(context) !== "application/json") return { ok: false, answer: refuseType(context, SERVER.json) };
+  const read = validate(schema, parsed(await context.req.text()));
+  return read.ok ? read : { ok: false, answer: refuseProblems(context, read.problems) };
+}
+
+/** A body of bytes of a type that is taken. */
+export async function readBytes(
+  context: Context,
+  type: RegExp,
+  wanted: string,
+): Promise<BodyRead<Uint8Array>> {
+  if (!type.test(typeOf(context))) return { ok: false, answer: refuseType(context, wanted) };
+  return { ok: true, value: new Uint8Array(await context.req.arrayBuffer()) };
+}
+
 /** Reads `{show, date, …}`. Without a date it is `today`. */
 export async function readAsked(context: Context, today: string): Promise<Asked> {
-  const type = context.req.header("content-type") ?? "";
-  if (type.split(";")[0]?.trim().toLowerCase() !== "application/json") {
-    return refuse(
-      refusal(context, 415, { field: "Content-Type", found: foundText(type), wanted: SERVER.json }),
-    );
-  }
+  if (typeOf(context) !== "application/json") return refuse(refuseType(context, SERVER.json));
   const body = parsed(await context.req.text());
   if (!isRecord(body)) {
     return refuse(refuseProblems(context, [{ field: "", found: foundText(body), wanted: { kind: "json" } }]));

@@ -2,10 +2,14 @@ import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { showDocument, validate } from "../show/index.ts";
 import { SERVER } from "../words/server.ts";
+import { CannotKeep, markServing, openStore, type Store } from "../storage/index.ts";
 import { createApp, type Example } from "./app.ts";
 import { type Assets, readAssets } from "./assets.ts";
 import { hasScreen, openBrowser } from "./browser.ts";
+import { usualHome } from "./home.ts";
+import { newId } from "./ids.ts";
 import { type Listening, listen } from "./listen.ts";
+import { newsOf } from "./news.ts";
 import type { Papers } from "./papers.ts";
 import { projectFolder } from "./project.ts";
 
@@ -14,7 +18,7 @@ export const USUAL_PORT = 4817;
 export interface ServeOptions {
   /** As typed after `--port`; absent: MARGENT_PORT, else 4817. */
   readonly port?: string;
-  /** As typed after `--home`; absent: MARGENT_HOME. */
+  /** As typed after `--home`; absent: MARGENT_HOME, else the user's own folder for a program's data. */
   readonly home?: string;
   /** Absent: a browser is opened when there is a screen and a person at the terminal. */
   readonly open?: boolean;
@@ -39,19 +43,29 @@ export async function serve(options: ServeOptions): Promise<void> {
   const { out = toOutput, err = toErrors } = options;
   const environment = process.env;
   const port = readPort(options.port ?? environment["MARGENT_PORT"] ?? String(USUAL_PORT));
-  checkHome(options.home ?? environment["MARGENT_HOME"]);
+  const home = options.home ?? environment["MARGENT_HOME"] ?? usualHome(process.platform, environment);
+  checkHome(home);
   const project = projectFolder();
+  const page = readPage(options.page ?? join(project, "dist", "web"));
+  const report = (fault: unknown) =>
+    err(fault instanceof Error ? (fault.stack ?? fault.message) : String(fault));
+  const store = await openOrSay(home, environment["MARGENT_DATABASE"], options.clock, report, err);
+  const news = store === null ? null : newsOf(store, report);
+  const unmark = store === null ? () => undefined : markServing(home);
 
   let listening: Listening | null = null;
   const app = createApp({
-    assets: readPage(options.page ?? join(project, "dist", "web")),
+    assets: page,
     example: readExample(join(project, "examples", "slack-water")),
     clock: options.clock,
     papers: options.papers,
-    report: (fault) => err(fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)),
+    studio: store === null || news === null ? null : { store, news, newId },
+    report,
     port: () => listening?.port ?? null,
   });
-  listening = await listen(app, port).catch((error: NodeJS.ErrnoException) => {
+  listening = await listen(app, port).catch(async (error: NodeJS.ErrnoException) => {
+    unmark();
+    await store?.close();
     throw error.code === "EADDRINUSE" ? new CannotServe(SERVER.portTaken(port), { cause: error }) : error;
   });
 
@@ -62,7 +76,31 @@ export async function serve(options: ServeOptions): Promise<void> {
     openBrowser(process.platform, listening.address, (why) => err(SERVER.noBrowser(why)));
   }
   await ended;
+  news?.end();
   await listening.close();
+  await store?.close();
+  unmark();
+}
+
+/**
+ * The studio's store. Where the machine has no SQLite the page is served without one, and that is said; a
+ * database that was asked for by name, or a file that cannot be read, is a reason not to start.
+ */
+async function openOrSay(
+  home: string,
+  database: string | undefined,
+  clock: () => Date,
+  report: (fault: unknown) => void,
+  err: (line: string) => void,
+): Promise<Store | null> {
+  try {
+    return await openStore({ home, database, clock, report });
+  } catch (error) {
+    if (!(error instanceof CannotKeep)) throw error;
+    if (!error.withoutSqlite) throw new CannotServe(error.message, { cause: error });
+    err(SERVER.keepsNothing(error.message));
+    return null;
+  }
 }
 
 const toOutput = (line: string): void => void process.stdout.write(`${line}\n`);
@@ -74,9 +112,8 @@ function readPort(text: string): number {
   return port;
 }
 
-/** The folder may be missing: nothing is kept in it yet. What is there must be a folder. */
-function checkHome(home: string | undefined): void {
-  if (home === undefined) return;
+/** The folder may be missing: it is made. What is there must be a folder. */
+function checkHome(home: string): void {
   const found = statSync(home, { throwIfNoEntry: false });
   if (found !== undefined && !found.isDirectory()) throw new CannotServe(SERVER.homeIsNoFolder(home));
 }

@@ -30,15 +30,28 @@ export function openSqlite(file: string): { readonly db: Kysely<Tables>; readonl
 }
 
 function connect(file: string, readonly = false): Connection {
+  const Database = library();
   try {
-    // It is compiled for one machine, and the page runs without it where there is none.
-    const Database = createRequire(import.meta.url)("better-sqlite3") as typeof Connect;
     return new Database(file, { readonly, fileMustExist: readonly });
   } catch (error) {
-    const why = error instanceof Error ? (error.message.split("\n")[0] ?? "") : String(error);
-    throw new CannotKeep(STORAGE.noSqlite(file, why), { cause: error });
+    throw new CannotKeep(STORAGE.noSqlite(file, firstLine(error)), { cause: error });
   }
 }
+
+/** It is compiled for one machine, and may be missing where nothing could compile it. */
+function library(): typeof Connect {
+  try {
+    const Database = createRequire(import.meta.url)("better-sqlite3") as typeof Connect;
+    // What is compiled is loaded with the first database alone.
+    new Database(":memory:").close();
+    return Database;
+  } catch (error) {
+    throw new CannotKeep(STORAGE.withoutSqlite(firstLine(error)), { cause: error, withoutSqlite: true });
+  }
+}
+
+const firstLine = (error: unknown): string =>
+  error instanceof Error ? (error.message.split("\n")[0] ?? "") : String(error);
 
 /** Copies the file while it is in use, whole: SQLite's own online backup, read through once, then moved into place. */
 export async function backupTo(connection: Connection, file: string): Promise<void> {

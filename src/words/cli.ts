@@ -122,6 +122,46 @@ be read.`,
     words: { head: "HEAD", out: "OUT" },
     title: (mat: number, view: "back" | "front"): string => `Mat ${mat} at full size, ${view} view`,
   },
+  backup: {
+    about: "copy the studio, also while it is served",
+    file: "the file to write",
+    done: (file: string): string => `${file} holds the whole studio`,
+    help: `
+Of a studio's own file it is a copy of that file; of a PostgreSQL (MARGENT_DATABASE) an export.
+
+Exit status: 0 done; 2 it could not be written.`,
+  },
+  restore: {
+    about: "put a backup in the place of all that the studio holds",
+    file: "what margent backup or margent export has written",
+    done: (shows: number, before: string | null): string =>
+      `restored, ${shows === 1 ? "one show" : `${shows} shows`}${before === null ? "" : `; what was there before lies in ${before}`}`,
+    help: `
+Stop Margent first. What is there is copied aside before anything is put in its place.
+
+Exit status: 0 done; 2 the backup cannot be read, or Margent is running.`,
+  },
+  export: {
+    about: "carry one show, or all of the studio, out as a zip that any Margent takes in",
+    file: "the zip to write",
+    show: "one show alone, by its name or id",
+    oneOf: (all: string): string => (all === "" ? "there is no show yet" : `one of ${all}`),
+    done: (file: string): string => `${file} is written`,
+    help: `
+Works, history, printed papers and pictures as they came in: docs/format.md tells what the zip holds.
+
+Exit status: 0 done; 2 it could not be written.`,
+  },
+  import: {
+    about: "take the shows of a zip into the studio, beside those that are there",
+    file: "what margent export has written, or a zip with a show.json and its pictures",
+    done: (name: string, works: number): string =>
+      `${name}: ${works === 1 ? "one work" : `${works} works`} taken in`,
+    help: `
+All of it comes in or nothing. A show that is there already comes in a second time, beside the first.
+
+Exit status: 0 done; 2 nothing could be read.`,
+  },
   serve: {
     about: "open the page on this machine",
     port: "port to listen on; 0 takes any free one",

@@ -17,5 +17,12 @@ export const SERVER = {
   fault: "a result; the fault is Margent's own, and what it was stands where the server was started",
   work: (count: number): string =>
     count === 1 ? "0, the show's only work" : `a whole number from 0 to ${count - 1}`,
+  keepsNothing: (why: string): string =>
+    `nothing is kept at this server: ${why}. The page keeps its shows in the browser; for a studio's file run npm ci again, with a C++ compiler and Python where no binary can be had`,
+  show: "the id of a show that the studio keeps",
+  number: "the number of a change, from 0",
+  noPicture: "no picture, or one that cannot be decoded",
+  picture: "a JPEG, PNG, WebP, AVIF, GIF or TIFF",
+  export: "a zip that Margent has exported, or one with a show.json",
   date: "a date such as 2026-12-14",
 } as const;

@@ -6,6 +6,7 @@ export const STORAGE = {
   newer: (found: number, reads: number): string =>
     `the studio's tables are of form ${found}, written by a later Margent; this one knows up to ${reads}: use the later one`,
   noSqlite: (file: string, why: string): string => `${file}: cannot be opened (${why})`,
+  withoutSqlite: (why: string): string => `this machine's Node has no better-sqlite3 (${why})`,
   notOurs: (file: string): string => `${file}: is no file of a Margent studio`,
   broken: (file: string, found: string): string => `${file}: is damaged (${found}); a backup can be restored`,
   noHome: (home: string, why: string): string => `${home}: cannot be made the studio's folder (${why})`,

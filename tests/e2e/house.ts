@@ -3,7 +3,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { build } from "vite";
-import { createApp, listen, papersOf, readAssets, readExample } from "../../src/server/index.ts";
+import {
+  createApp,
+  listen,
+  newId,
+  newsOf,
+  papersOf,
+  readAssets,
+  readExample,
+} from "../../src/server/index.ts";
+import { openStore } from "../../src/storage/index.ts";
 import { launch } from "./browser.ts";
 
 /** Tests and benchmarks are run from the project's folder. */
@@ -55,12 +64,18 @@ async function buildAsShipped(folder: string): Promise<void> {
 export async function openHouse(): Promise<House> {
   const { folder, remove } = await builtPage();
   const faults: string[] = [];
+  const clock = () => new Date("2026-11-25T09:00:00Z");
+  const report = (fault: unknown) => void faults.push(`server: ${String(fault)}`);
+  const home = mkdtempSync(join(tmpdir(), "margent-home-"));
+  const store = await openStore({ home, clock, report });
+  const news = newsOf(store, report);
   const app = createApp({
+    studio: { store, news, newId },
     assets: readAssets(folder),
     example: readExample(join(root, "examples", "slack-water")),
-    clock: () => new Date("2026-11-25T09:00:00Z"),
+    clock,
     papers: papersOf(() => performance.now()),
-    report: (fault) => faults.push(`server: ${String(fault)}`),
+    report,
   });
   const server = await listen(app, 0);
   const browser = await launch();
@@ -93,7 +108,10 @@ export async function openHouse(): Promise<House> {
     again: watched,
     close: async () => {
       await browser.close();
+      news.end();
       await server.close(0);
+      await store.close();
+      rmSync(home, { recursive: true });
       remove();
     },
   };

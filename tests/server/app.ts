@@ -1,6 +1,13 @@
 import { fileURLToPath } from "node:url";
 import type { Hono } from "hono";
-import { assetOf, createApp, type PaperOrder, type Papers, readExample } from "../../src/server/index.ts";
+import {
+  assetOf,
+  createApp,
+  type PaperOrder,
+  type Papers,
+  readExample,
+  type Studio,
+} from "../../src/server/index.ts";
 import type { Problem, ShowDocument } from "../../src/show/index.ts";
 
 export const HERE = "127.0.0.1:4817";
@@ -20,7 +27,15 @@ const text = (said: string): Uint8Array => new TextEncoder().encode(said);
 const example = readExample(fileURLToPath(new URL("../../examples/slack-water", import.meta.url)));
 
 /** An app whose papers are plain texts that say what was ordered; with `problems` or a `fault` it makes none. */
-export function appWith({ problems, fault }: { problems?: readonly Problem[]; fault?: Error } = {}): {
+export function appWith({
+  problems,
+  fault,
+  studio = null,
+}: {
+  problems?: readonly Problem[];
+  fault?: Error;
+  studio?: Studio | null;
+} = {}): {
   app: Hono;
   orders: (PaperOrder & { work?: number })[];
   reported: unknown[];
@@ -47,6 +62,7 @@ export function appWith({ problems, fault }: { problems?: readonly Problem[]; fa
     },
   };
   const app = createApp({
+    studio,
     assets: new Map([
       ["index.html", assetOf("index.html", text("<!doctype html>"))],
       ["assets/page-abc123.js", assetOf("assets/page-abc123.js", text("export {};"))],

@@ -19,6 +19,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 const nothing = async () => ({ ok: false, problems: [] }) as const;
 const options = (more: Partial<ServeOptions>): ServeOptions => ({
   page: folder,
+  home: join(folder, "home"),
   open: false,
   papers: { benchSheet: nothing, packet: nothing },
   clock: () => new Date(2026, 11, 14),
@@ -103,7 +104,7 @@ test.each(["SIGINT", "SIGTERM"] as const)(
     const program = fileURLToPath(new URL("./serving.ts", import.meta.url));
     const child = spawn(process.execPath, ["--import", "tsx", program, folder], {
       stdio: ["ignore", "pipe", "pipe"],
-      env: { ...process.env, MARGENT_PORT: "0", CI: "true" },
+      env: { ...process.env, MARGENT_PORT: "0", MARGENT_HOME: join(folder, "home"), CI: "true" },
     });
     const ended = new Promise<number | null>((done) => child.once("exit", done));
     let said = "";
