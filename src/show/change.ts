@@ -5,9 +5,9 @@ import { sameJson } from "./same-json.ts";
 export type KeptWork = WorkDocument & { readonly id: string };
 export type KeptShow = Omit<ShowDocument, "works"> & { readonly works: readonly KeptWork[] };
 
-type WorkFacts = Omit<WorkDocument, "id" | "design">;
+export type WorkFacts = Omit<WorkDocument, "id" | "design">;
 /** What a show says of itself, its works and its form aside. */
-type ShowFacts = Omit<ShowDocument, "works" | "format" | "version">;
+export type ShowFacts = Omit<ShowDocument, "works" | "format" | "version">;
 
 /**
  * An edit as a value: applied, inverted for undo, kept in a list. Each holds what stood there before,
@@ -100,7 +100,7 @@ function differing<T extends object>(
   return any ? { before: from, after: to } : null;
 }
 
-const keysOf = <T extends object>(a: T, b: T): (keyof T)[] =>
+export const keysOf = <T extends object>(a: T, b: T): (keyof T)[] =>
   [...new Set([...Object.keys(a), ...Object.keys(b)])] as (keyof T)[];
 
 /** The change that takes this one back. */
@@ -217,30 +217,6 @@ export function exactly(show: KeptShow, change: Change): Change {
       return change;
   }
 }
-
-/** The change made upon what stands there now, whoever has put it there: what a person chooses who has seen both. */
-export function upon(show: KeptShow, change: Change): Change {
-  const work = (id: string) => show.works.find((one) => one.id === id);
-  switch (change.kind) {
-    case "design":
-      return { ...change, before: standing(work(change.work)?.design ?? {}, change) };
-    case "facts":
-      return { ...change, before: standing<WorkFacts>(work(change.work) ?? {}, change) };
-    case "show":
-      return { ...change, before: standing<ShowFacts>(show, change) };
-    case "practice":
-      return { ...change, before: standing(show.practice ?? {}, change) };
-    case "remove":
-      return { ...change, work: work(change.work.id) ?? change.work };
-    default:
-      return change;
-  }
-}
-
-const standing = <T extends object>(
-  value: Patch<T>,
-  { before, after }: { readonly before: Patch<T>; readonly after: Patch<T> },
-): Patch<T> => Object.fromEntries(keysOf(before, after).map((key) => [key, value[key]])) as Patch<T>;
 
 const within = (place: number, last: number): number => Math.max(0, Math.min(last, place));
 

@@ -8,7 +8,22 @@ export {
   composeResult,
   compositionJson,
 } from "./compose-json.ts";
-export * from "./change.ts";
+export {
+  type Applied,
+  apply,
+  type Change,
+  designChange,
+  exactly,
+  factsChange,
+  inverse,
+  type KeptShow,
+  type KeptWork,
+  type Patch,
+  practiceChange,
+  showChange,
+  withIds,
+} from "./change.ts";
+export { upon } from "./upon.ts";
 export { changeDocument } from "./change-schema.ts";
 export { sameJson } from "./same-json.ts";
 export type { Glazing, Layer, Moulding } from "./frame-habits.ts";

@@ -13,11 +13,14 @@ export function file<Code>(load: () => Promise<Code>) {
     here.value ??= await load();
   };
   waiting.add(fetchOnce);
-  /** One component of the file; nothing stands there until it is here. */
-  return <Props extends object>(part: (code: Code) => ComponentType<Props>): ComponentType<Props> =>
+  /** One component of the file; nothing stands there until it is here. With `waits` it is not fetched for this one. */
+  return <Props extends object>(
+    part: (code: Code) => ComponentType<Props>,
+    waits = false,
+  ): ComponentType<Props> =>
     function Later(props: Props) {
       if (here.value === null) {
-        void orTold(fetchOnce);
+        if (!waits) void orTold(fetchOnce);
         return null;
       }
       const Component = part(here.value);
@@ -54,5 +57,6 @@ export function fetchTheRest(): void {
     "requestIdleCallback" in window ? window.requestIdleCallback : (run: () => void) => setTimeout(run, 2000);
   quiet(() => {
     for (const fetchOnce of waiting) void fetchOnce();
+    void import("./when-opened.ts").then(async ({ beginSending }) => beginSending());
   });
 }

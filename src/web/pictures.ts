@@ -24,7 +24,7 @@ export async function addPicture(work: KeptWork, file: File): Promise<void> {
     return;
   }
   try {
-    setPicture(work, await keepPicture(picture));
+    setPicture(work, await keepPicture(picture, file));
   } catch (fault) {
     if (!(fault instanceof DOMException)) throw fault;
     told.value = PICTURE.notKept;
@@ -64,11 +64,19 @@ async function smaller(file: File): Promise<Blob> {
 export async function withPictures(show: KeptShow): Promise<KeptShow> {
   const works = await Promise.all(
     show.works.map(async (work) => {
-      const found = isKept(work.picture) ? await keptPicture(work.picture) : undefined;
+      const found = await bytesOf(work.picture);
       return found === undefined ? work : { ...work, picture: await asText(found) };
     }),
   );
   return { ...show, works };
+}
+
+/** A picture that lies in this browser or at the studio. */
+async function bytesOf(picture = ""): Promise<Blob | undefined> {
+  if (isKept(picture)) return keptPicture(picture);
+  if (!/^\/api\/pictures\//.test(picture)) return undefined;
+  const given = await fetch(`.${picture}`);
+  return given.ok ? given.blob() : undefined;
 }
 
 const asText = (picture: Blob): Promise<string> =>

@@ -2,7 +2,8 @@ import { fieldProblem, PAGE, TROUBLES } from "../words/page.ts";
 import { save } from "./papers.ts";
 import { clearDrafts } from "./state/draft.ts";
 import { firstDifference } from "./state/difference.ts";
-import { keepMine, recordOf, takeTheirs, type Trouble, trouble } from "./state/session.ts";
+import { recordOf, type Trouble, trouble } from "./state/session.ts";
+import { keepMine, takeIn, takeTheirs } from "./state/settling.ts";
 
 /** What stands between this window and what is kept: under the head, once, quiet; both sides shown, nothing merged by itself. */
 export function Strip() {
@@ -19,6 +20,21 @@ export function Strip() {
           </button>
           <button type="button" onClick={() => settle(takeTheirs)}>
             {PAGE.takeTheirs}
+          </button>
+        </>
+      )}
+      {now.kind === "outside" && (
+        <>
+          <button type="button" onClick={takeIn}>
+            {PAGE.takeIn}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              trouble.value = null;
+            }}
+          >
+            {PAGE.leaveIt}
           </button>
         </>
       )}
@@ -45,6 +61,8 @@ function says(now: Trouble) {
   switch (now.kind) {
     case "refused":
       return TROUBLES.refused;
+    case "outside":
+      return TROUBLES.outside;
     case "unread":
       return TROUBLES.unread(now.found);
     case "damaged": {

@@ -8,7 +8,7 @@ import { browserStore } from "./browser-store.ts";
 import { light, lightNamed, setLight } from "./light.ts";
 import type { KeptShow, KeptWork } from "./state/change.ts";
 import { madeOf } from "./state/made.ts";
-import { held, practice, told, trouble } from "./state/session.ts";
+import { held, practice, told, trouble, whereKept } from "./state/session.ts";
 import { habitsFor } from "../show/index.ts";
 
 /** After the drawing-sheet habit; also the page's status region: nothing is announced anywhere else. */
@@ -69,7 +69,7 @@ const two = (value: number): string => String(value).padStart(2, "0");
 function kept(): string {
   if (trouble.value?.kind === "refused" || held.value === null) return notKept;
   const time = new Date(held.value.at);
-  return keptAt(`${two(time.getHours())}:${two(time.getMinutes())}`);
+  return keptAt(`${two(time.getHours())}:${two(time.getMinutes())}`, whereKept.value);
 }
 
 function RulerCell({ work }: { readonly work: KeptWork | undefined }) {

@@ -24,12 +24,12 @@ export function UndoActs() {
     <>
       {last !== undefined && (
         <button type="button" class="plain" onClick={undoLast}>
-          {undoSays(last.said)}
+          {undoSays(last.change.said)}
         </button>
       )}
       {next !== undefined && (
         <button type="button" class="plain" onClick={redoLast}>
-          {redoSays(next.said)}
+          {redoSays(next.change.said)}
         </button>
       )}
     </>

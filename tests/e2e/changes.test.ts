@@ -16,11 +16,12 @@ import {
   parseHeld,
   relation,
   type Held,
+  type Next,
   type Store,
   writeHeld,
   writeNew,
-  writeOver,
 } from "../../src/web/state/keeping.ts";
+import { writeOver } from "../../src/web/state/keeping-later.ts";
 import { DOCUMENTS } from "./documents.ts";
 
 const SHOW: KeptShow = withIds({
@@ -134,18 +135,26 @@ describe("a change", () => {
 });
 
 describe("what is kept", () => {
-  const first: Held = { id: "a", stamp: "1", line: [], at: "2026-11-25T09:00:00Z", show: SHOW, whole: true };
+  const next: Next = { show: SHOW, base: 0, pending: [], against: [] };
+  const first: Held = { ...next, id: "a", stamp: "1", line: [], at: "2026-11-25T09:00:00Z", whole: true };
 
   test("[PG17] a write from a state that has been overtaken is refused with the newer one, and written over only when asked", () => {
     const browser = store();
     expect(writeNew(browser, first).kind).toBe("written");
-    const second = writeHeld(browser, first, { ...SHOW, name: "theirs" }, "2", first.at);
+    const second = writeHeld(browser, first, { ...next, show: { ...SHOW, name: "theirs" } }, "2", first.at);
     if (second.kind !== "written") throw new Error("not written");
-    const late = writeHeld(browser, first, { ...SHOW, name: "mine" }, "3", first.at);
+    const late = writeHeld(browser, first, { ...next, show: { ...SHOW, name: "mine" } }, "3", first.at);
     expect(late).toMatchObject({ kind: "newer", theirs: { stamp: "2" } });
     expect(relation(first, second.held)).toBe("later");
     expect(relation(second.held, first)).toBe("earlier");
-    const over = writeOver(browser, first, second.held, { ...SHOW, name: "mine" }, "4", first.at);
+    const over = writeOver(
+      browser,
+      first,
+      second.held,
+      { ...next, show: { ...SHOW, name: "mine" } },
+      "4",
+      first.at,
+    );
     if (over.kind !== "written") throw new Error("not written");
     expect(relation(second.held, over.held)).toBe("later");
     expect(relation({ ...first, stamp: "x" }, over.held)).toBe("apart");

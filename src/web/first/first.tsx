@@ -15,15 +15,12 @@ import {
   DRAWN,
   FIRST,
   FIRST_SENTENCE,
-  keptDay,
   lengthLabel,
   lengthOtherWay,
-  openShow,
   PAGE,
   sayBlankFault,
   sayNotAbove,
   unitOptions,
-  worksKept,
 } from "../../words/page.ts";
 import { Choice } from "../blanks/choice.tsx";
 import { type BlankFault, meantBy } from "../blanks/fault.ts";
@@ -31,14 +28,14 @@ import { Exactly } from "../blanks/figure.tsx";
 import { LengthBlank } from "../blanks/length-blank.tsx";
 import { Sentence } from "../blanks/sentence.tsx";
 import { TextBlank } from "../blanks/text-blank.tsx";
-import { act } from "../later.tsx";
-import { browserStore } from "../browser-store.ts";
+import { act, whenOpened } from "../later.tsx";
 import { FileAct, LIST_FILES, SHOW_FILES } from "../file-act.tsx";
-import { keptShows } from "../state/keeping.ts";
 import { newShow, withIds } from "../state/kept-show.ts";
 import { goTo } from "../state/route.ts";
-import { language, openKept, openNew } from "../state/session.ts";
+import { language, openNew } from "../state/session.ts";
 import { SheetDrawing } from "./sheet-drawing.tsx";
+
+const Shows = whenOpened(({ Shows: it }) => it, true);
 
 type Side = "sheetWidth" | "sheetHeight" | "imageWidth" | "imageHeight";
 type Measures = Readonly<Record<Side, Length>>;
@@ -202,7 +199,7 @@ export function First() {
             <span>{FIRST.example}</span>
           </li>
         </ul>
-        <KeptShows />
+        <Shows />
       </div>
       <figure class="ghost" id="first-drawing">
         <SheetDrawing
@@ -216,34 +213,6 @@ export function First() {
         />
       </figure>
     </div>
-  );
-}
-
-/** Shows that this browser keeps already. */
-function KeptShows() {
-  const store = browserStore();
-  const kept = store === null ? [] : keptShows(store);
-  if (kept.length === 0) return null;
-  return (
-    <>
-      <h2>{FIRST.kept}</h2>
-      <ul class="ways">
-        {kept.map((one) => (
-          <li key={one.id}>
-            <button
-              type="button"
-              onClick={() => {
-                openKept(one);
-                goTo({ at: "works" });
-              }}
-            >
-              {openShow(one.show.name)}
-            </button>
-            <span>{worksKept(one.show.works.length, keptDay(one.at))}</span>
-          </li>
-        ))}
-      </ul>
-    </>
   );
 }
 

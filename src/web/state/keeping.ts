@@ -1,5 +1,21 @@
-import type { KeptShow } from "./change.ts";
+import type { Change, KeptShow } from "./change.ts";
 import { asKept } from "./kept-show.ts";
+
+/** A change that was made here, on its way to the studio: the same stamp is never made twice. */
+export interface Pending {
+  readonly stamp: string;
+  readonly window: string;
+  readonly act: "do" | "undo" | "redo";
+  /** The stamp of the change that is taken back or done again. */
+  readonly of: string | null;
+  readonly change: Change;
+}
+
+/**
+ * What of a show the studio has: up to which of its changes; or that it is to be begun there, at once or
+ * with its first change; or that it is kept in this browser alone.
+ */
+export type Base = number | "new" | "with-a-change" | "browser";
 
 /**
  * How a show lies in the browser's own store: one record a show, and which show was open last. Every
@@ -14,6 +30,11 @@ export interface Held {
   /** When it was kept, ISO 8601. */
   readonly at: string;
   readonly show: KeptShow;
+  readonly base: Base;
+  /** What the studio does not have yet, the oldest first; all of it is made in `show`. */
+  readonly pending: readonly Pending[];
+  /** What does not fit on what others have made meanwhile, until somebody who has seen both chooses. */
+  readonly against: readonly Pending[];
   /** Whether it is, letter by letter, what the page wrote, which was read field by field when it first came in. */
   readonly whole: boolean;
 }
@@ -22,10 +43,10 @@ export interface Held {
 export type Store = Pick<Storage, "getItem" | "setItem" | "removeItem" | "key" | "length">;
 
 const FORMAT = 1;
-const PREFIX = "margent.show.";
+export const PREFIX = "margent.show.";
 const OPEN = "margent.open";
 /** Windows that slept through more changes than this are asked, never overruled. */
-const REMEMBERED = 64;
+export const REMEMBERED = 64;
 
 export const keyOf = (id: string): string => PREFIX + id;
 
@@ -59,7 +80,22 @@ export function parseHeld(id: string, text: string | null): Found {
   }
   if (show === null) return { kind: "unread", found: "a record without its show" };
   const whole = Reflect.get(record, "sum") === sumOf(JSON.stringify(Reflect.get(record, "show")));
-  return { kind: "held", held: { id, stamp, at, line: line.map(String), show, whole } };
+  return {
+    kind: "held",
+    held: { id, stamp, at, line: line.map(String), show, ...wayOf(record), whole },
+  };
+}
+
+/** How far it has got to the studio. A record from before there was one is kept in this browser alone. */
+function wayOf(record: object): Pick<Held, "base" | "pending" | "against"> {
+  const base: unknown = Reflect.get(record, "base");
+  const list = (key: string): readonly Pending[] => {
+    const value: unknown = Reflect.get(record, key);
+    return Array.isArray(value) ? value : [];
+  };
+  if (typeof base !== "number" && base !== "new" && base !== "with-a-change")
+    return { base: "browser", pending: [], against: [] };
+  return { base, pending: list("pending"), against: list("against") };
 }
 
 /** FNV-1a over a text (Fowler, Noll and Vo; 32 bits): it tells what was written from what somebody changed or cut off. */
@@ -76,34 +112,17 @@ export type Written =
   /** The browser refused: full, or switched off. */
   | { readonly kind: "refused" };
 
+/** What a new state says besides when it was kept and what it comes from. */
+export type Next = Pick<Held, "show" | "base" | "pending" | "against">;
+
 /** Keeps a state that was made from `from`; refused where the store holds something that `from` does not descend to. */
-export function writeHeld(store: Store, from: Held, show: KeptShow, stamp: string, at: string): Written {
+export function writeHeld(store: Store, from: Held, next: Next, stamp: string, at: string): Written {
   const found = readHeld(store, from.id);
   if (found.kind === "held" && found.held.stamp !== from.stamp && !from.line.includes(found.held.stamp)) {
     return { kind: "newer", theirs: found.held };
   }
   const line = [from.stamp, ...from.line].slice(0, REMEMBERED);
-  return put(store, { id: from.id, show, stamp, at, line, whole: true });
-}
-
-/** Keeps `mine` as the successor of both itself and `theirs`. */
-export function writeOver(
-  store: Store,
-  mine: Held,
-  theirs: Held,
-  show: KeptShow,
-  stamp: string,
-  at: string,
-): Written {
-  const line = [theirs.stamp, mine.stamp, ...mine.line, ...theirs.line];
-  return put(store, {
-    id: mine.id,
-    show,
-    stamp,
-    at,
-    line: [...new Set(line)].slice(0, REMEMBERED),
-    whole: true,
-  });
+  return put(store, { ...next, id: from.id, stamp, at, line, whole: true });
 }
 
 /** A show's first record, and the show that opens next time. */
@@ -113,12 +132,22 @@ export function writeNew(store: Store, held: Held): Written {
   return written;
 }
 
-function put(store: Store, held: Held): Written {
-  const { stamp, line, at, show } = held;
+export function put(store: Store, held: Held): Written {
+  const { stamp, line, at, show, base, pending, against } = held;
   try {
     store.setItem(
       keyOf(held.id),
-      JSON.stringify({ format: FORMAT, stamp, line, at, sum: sumOf(JSON.stringify(show)), show }),
+      JSON.stringify({
+        format: FORMAT,
+        stamp,
+        line,
+        at,
+        base,
+        pending,
+        against,
+        sum: sumOf(JSON.stringify(show)),
+        show,
+      }),
     );
   } catch (fault) {
     // A full or forbidden store throws; the caller says so and the change stays on the screen.
@@ -140,16 +169,4 @@ export const openId = (store: Store): string | null => store.getItem(OPEN);
 export function setOpen(store: Store, id: string | null): void {
   if (id === null) store.removeItem(OPEN);
   else store.setItem(OPEN, id);
-}
-
-/** Every show kept in this browser that can be read, the last kept first. */
-export function keptShows(store: Store): Held[] {
-  const kept: Held[] = [];
-  for (let index = 0; index < store.length; index++) {
-    const key = store.key(index);
-    if (key === null || !key.startsWith(PREFIX)) continue;
-    const found = readHeld(store, key.slice(PREFIX.length));
-    if (found.kind === "held") kept.push(found.held);
-  }
-  return kept.toSorted((a, b) => (a.at < b.at ? 1 : -1));
 }

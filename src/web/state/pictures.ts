@@ -7,6 +7,7 @@ import { signal } from "./signal.ts";
  */
 const KEY = "kept:";
 const STORE = "pictures";
+const ORIGINAL = ".original";
 
 export const isKept = (picture: string | undefined): picture is string => picture?.startsWith(KEY) === true;
 
@@ -22,11 +23,19 @@ async function store(mode: IDBTransactionMode): Promise<IDBObjectStore> {
   return (await answerOf(opening)).transaction(STORE, mode).objectStore(STORE);
 }
 
-/** Keeps a picture and gives its key. Throws DOMException where the browser keeps nothing more. */
-export async function keepPicture(picture: Blob): Promise<string> {
+/** Keeps a picture, and as it came until the studio has it, and gives its key. Throws DOMException where the browser keeps nothing more. */
+export async function keepPicture(picture: Blob, original?: Blob): Promise<string> {
   const key = KEY + newId();
-  await answerOf((await store("readwrite")).put(picture, key));
+  const pictures = await store("readwrite");
+  if (original !== undefined) await answerOf(pictures.put(original, key + ORIGINAL));
+  await answerOf(pictures.put(picture, key));
   return key;
+}
+
+/** A kept picture as it came, and small: the best first. */
+export async function keptOriginal(key: string): Promise<readonly Blob[]> {
+  const found = [await keptPicture(key + ORIGINAL), await keptPicture(key)];
+  return found.filter((one) => one !== undefined);
 }
 
 /** A kept picture; undefined where this browser has none of the key. */

@@ -10,6 +10,8 @@ export const FIRST = {
   example: "Twenty-four invented works, to try everything on.",
   copy: "A show that was saved as a file, here or on another machine.",
   kept: "Kept in this browser",
+  studio: "In the studio",
+  gone: "The studio has this show no longer.",
   noExample: "The example could not be fetched: Margent's server does not answer.",
 } as const;
 

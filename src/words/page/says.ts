@@ -48,6 +48,7 @@ export const PAGE = {
   leaveIt: "Leave it",
   keepMine: "Keep mine",
   takeTheirs: "Take theirs",
+  takeIn: "Take it into the studio",
   previous: "Previous",
   next: "Next",
 } as const;
@@ -123,7 +124,8 @@ export const LIGHT_OPTIONS = [
 ] as const;
 
 export const rulerSays = (unit: "in" | "mm"): string => `${unit === "in" ? "inch" : "millimeter"}, by`;
-export const keptAt = (time: string): string => `${time}, in this browser only`;
+export const keptAt = (time: string, where: "studio" | "sending" | "browser"): string =>
+  `${time}, ${where === "studio" ? "in the studio" : where === "sending" ? "here, on its way to the studio" : "in this browser only"}`;
 export const notKept = "not kept";
 export const workCount = (works: number, makers: number): string =>
   `${works}${makers === 0 ? "" : `, by ${makers === 1 ? "one maker" : `${wholeWords(makers)} makers`}`}`;

@@ -5,6 +5,7 @@ export const TROUBLES = {
   youSay: "you say",
   show: "Two hands on one show. Another window kept it without knowing of your last change.",
   gone: "Another window has taken this work off the table.",
+  outside: "This show lies in this browser only, and not yet in the studio.",
   refused: "Not kept: this browser keeps nothing more. Save a copy before you close the page.",
   damaged: (problem: string | undefined): string =>
     `The show kept in this browser was not opened, for it is damaged. ${problem ?? ""} It is left as it is.`,
