@@ -73,10 +73,11 @@ export async function withPictures(show: KeptShow): Promise<KeptShow> {
 
 /** A picture that lies in this browser or at the studio. */
 async function bytesOf(picture = ""): Promise<Blob | undefined> {
-  if (isKept(picture)) return keptPicture(picture);
-  if (!/^\/api\/pictures\//.test(picture)) return undefined;
-  const given = await fetch(`.${picture}`);
-  return given.ok ? given.blob() : undefined;
+  if (picture.startsWith("/api/pictures/")) {
+    const given = await fetch(`.${picture}`);
+    return given.ok ? given.blob() : undefined;
+  }
+  return isKept(picture) ? keptPicture(picture) : undefined;
 }
 
 const asText = (picture: Blob): Promise<string> =>

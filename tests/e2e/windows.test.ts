@@ -19,6 +19,7 @@ describe.skipIf(browserPath === null)(titled("what is kept, and two windows on i
     await blank(page, "liftBy").click();
     await page.keyboard.type("1/2");
     await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator(".block").innerText()).toContain("in the studio");
     await page.reload();
     await page.waitForSelector(".brief");
     expect(plain(await blank(page, "liftBy").inputValue())).toBe("1/2");
