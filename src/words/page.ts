@@ -5,6 +5,7 @@ export * from "./page/dialogs.ts";
 export * from "./page/files.ts";
 export * from "./page/first.ts";
 export * from "./page/options.ts";
+export * from "./page/practice.ts";
 export * from "./page/says.ts";
 export * from "./page/section.ts";
 export * from "./page/sentences.ts";

@@ -25,7 +25,10 @@ export function liftUnder(rule: LiftRule["rule"]): NonNullable<ComposeDocument["
 }
 
 /** As many mats as asked: a new one goes on top, of the same board as the one below it; the top ones go first. */
-export function withMats({ mats, ruler }: Design, number: number): readonly MatRule[] {
+export function withMats(
+  { mats, ruler }: Pick<Design, "mats" | "ruler">,
+  number: number,
+): readonly MatRule[] {
   const kept = mats.slice(0, number);
   const below = kept.at(-1);
   if (below === undefined) return mats;

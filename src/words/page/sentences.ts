@@ -53,7 +53,8 @@ export type BlankName =
   | "play"
   | "title"
   | `wall.${string}`
-  | `rack.${string}`;
+  | `rack.${string}`
+  | `habit.${string}`;
 
 export type Piece =
   | { readonly kind: "words"; readonly text: string }
