@@ -54,7 +54,7 @@ export function NumberBlank(props: Props) {
         value={text}
         size={Math.max(1, text.length)}
       />
-      <span class="unit">{props.unit}</span>
+      {props.unit !== "" && <span class="unit">{props.unit}</span>}
     </span>
   );
 }

@@ -17,7 +17,7 @@ export type HabitField = DocumentField<HabitsSaid, PracticeDocument>;
 
 export const length = (
   read: (said: HabitsSaid) => Length,
-  write: (said: HabitsSaid, text: string, length: Length) => PracticeDocument,
+  write: (said: HabitsSaid, written: string, of: Length) => PracticeDocument,
 ): HabitField => ({ kind: "length", read, write });
 
 /** A length that a practice says by its own name. */
@@ -34,7 +34,7 @@ export const own = (
 ): HabitField =>
   length(
     ({ habits }) => habits[key],
-    ({ document }, text) => ({ ...document, [key]: text }),
+    ({ document }, written) => ({ ...document, [key]: written }),
   );
 
 export const choice = <Key extends string>(
@@ -54,7 +54,7 @@ export const choice = <Key extends string>(
 
 export const text = (
   read: (said: HabitsSaid) => string,
-  write: (said: HabitsSaid, text: string) => PracticeDocument,
+  write: (said: HabitsSaid, typed: string) => PracticeDocument,
 ): HabitField => ({ kind: "text", read, write });
 
 export const number = (
@@ -71,7 +71,7 @@ export function without(document: PracticeDocument, key: keyof PracticeDocument)
 }
 
 export const unitOf = ({ habits }: HabitsSaid): Unit => habits.ruler.unit;
-export const spelt = (said: HabitsSaid, length: Length): string => printExact(length, unitOf(said));
+export const spelt = (said: HabitsSaid, of: Length): string => printExact(of, unitOf(said));
 
 /** Which way the scale of the cutter is set beside the border that is wanted, and by how much. */
 export const scaleOf = ({ habits: { scaleOffset } }: HabitsSaid): "true" | "below" | "above" =>
@@ -108,4 +108,4 @@ export function habitsNow(said: HabitsSaid): HabitsNow {
   };
 }
 
-export const orZero = (length: Length | null | undefined): Length => length ?? ZERO;
+export const orZero = (of: Length | null | undefined): Length => of ?? ZERO;

@@ -47,7 +47,7 @@ const margin = (side: "top" | "side" | "foot"): HabitField =>
 
 const borders = ({ habits: { outer } }: HabitsSaid) => (outer.kind === "borders" ? outer.borders : null);
 
-const border = (side: "head" | "side" | "foot"): HabitField =>
+const borderAt = (side: "head" | "side" | "foot"): HabitField =>
   length(
     (said) => orZero(borders(said)?.[side]),
     (said, written) => {
@@ -187,9 +187,9 @@ export const MAKING_FIELDS: Readonly<Record<string, HabitField>> = {
     ({ habits: { outer } }) => (outer.kind === "smallest" && outer.holdsSheet ? "yes" : "no"),
     (said, key) => smallest(said, { holdsSheet: key === "yes" }),
   ),
-  borderHead: border("head"),
-  borderSide: border("side"),
-  borderFoot: border("foot"),
+  borderHead: borderAt("head"),
+  borderSide: borderAt("side"),
+  borderFoot: borderAt("foot"),
   outerWidth: outerSide("width"),
   outerHeight: outerSide("height"),
   leastBorder: own("leastBorder"),

@@ -14,17 +14,9 @@ import type { KeptShow } from "../state/change.ts";
 import { clearDrafts, setUnread } from "../state/draft.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import { keepPractice, readHabitsSaid } from "./editing.ts";
-import { type HabitField, habitsNow, type HabitsSaid } from "./fields.ts";
-import { FRAMING_FIELDS, minutesField } from "./framing-fields.ts";
-import { MAKING_FIELDS, matField } from "./making-fields.ts";
+import { habitsNow, type HabitsSaid } from "./fields.ts";
+import { habitField } from "./habit-field.ts";
 import { movedBy } from "./moves.ts";
-
-/** What stands behind a blank by its name, `habit.overlap`, `habit.bevel.0`; null where there is no such blank. */
-export function habitField(blank: string): HabitField | null {
-  const [, of = "", index = ""] = blank.split(".");
-  if (of === "minutes") return minutesField(index);
-  return MAKING_FIELDS[of] ?? FRAMING_FIELDS[of] ?? matField(of, Number(index));
-}
 
 /** One's own habits: a sentence each, and at its side why, from where, and whom a change moves. */
 export function Practice({ show }: { readonly show: KeptShow }) {

@@ -8,8 +8,8 @@ const BARE = /^\s*[-−]?[\d.,]+(?:[ /⁄\d]*)\s*$/;
 
 /** What a bare figure may have meant, by the unit it stood in. */
 const ENDS: Readonly<Record<Unit, readonly string[]>> = {
-  in: ["in", "lb", "lb/ft", "lb/ft2", "°F"],
-  mm: ["mm", "kg", "kg/m", "kg/m2", "°C"],
+  in: ["in", "lb/ft", "lb/ft2", "lb", "°F"],
+  mm: ["mm", "kg/m", "kg/m2", "kg", "°C"],
 };
 
 type Leaf = string | number;

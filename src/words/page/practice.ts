@@ -230,7 +230,7 @@ export const unitWanted = (works: number): string =>
   `a unit of its own in every work and wall, which ${works === 1 ? "one lacks" : `${wholeWords(works)} lack`} (open it and say how it was measured),`;
 
 export const mountKindOptions = (language: Language): Options<"mat" | "own"> => [
-  { key: "mat", words: `its lowest ${VOCABULARY[language].mat}’s board` },
+  { key: "mat", words: `the board of its ${VOCABULARY[language].mat}` },
   { key: "own", words: "a board of its own" },
 ];
 export const HOLD_KIND_OPTIONS: Options<"moves" | "own"> = [
@@ -247,7 +247,7 @@ export const OUTER_HABIT_OPTIONS: Options<"inch" | "metric" | "iso" | "borders" 
 ];
 export const HOLDS_OPTIONS: Options<"yes" | "no"> = [
   { key: "yes", words: "holds the whole sheet" },
-  { key: "no", words: "may be less than it" },
+  { key: "no", words: "need not hold a sheet" },
 ];
 export const HAND_OPTIONS: Options<"right" | "left"> = [
   { key: "right", words: "right-handed" },
