@@ -9,8 +9,8 @@ const LATE = /\/following-/;
 /** Code that reads lists and shows of any origin: fetched only with a file. */
 const FOR_FILES = /^(workbook|lists|read-show)-/;
 
-/** What plans beside the page, with its solver: it comes when a plan is asked for. */
-const APART = /^planning-worker-/;
+/** What plans and lays out beside the page, a solver with it: it comes when a plan is asked for. */
+const APART = /^(planning|laying)-worker-/;
 
 const packed = (path: string): number => gzipSync(readFileSync(path), { level: 9 }).length;
 
