@@ -1,7 +1,15 @@
 import { type Length, type Ruler, subtract, times, ZERO } from "../lengths/index.ts";
 import type { Size } from "../geometry/index.ts";
 import { type CuttingJob, type PieceWanted, type PlanOptions } from "../plans/cutting/index.ts";
-import type { Glazing, Practice, Stock, StockBoard } from "../show/index.ts";
+import {
+  CutAlready,
+  type CutBlank,
+  type Glazing,
+  nameOfWork,
+  type Practice,
+  type Stock,
+  type StockBoard,
+} from "../show/index.ts";
 import { type PlanWithSaved, planWithSaved } from "./saved.ts";
 import type { ComposedWork } from "./works.ts";
 
@@ -48,37 +56,45 @@ export function planBoards(
   stock: Stock,
   options: PlanOptions,
   told: (board: string) => void,
+  cut: readonly CutBlank[] = [],
 ): readonly PlannedBoard[] {
-  return boardJobs(works, practice, stock).map((one) => {
+  return boardJobs(works, practice, stock, cut).map((one) => {
     told(one.board);
     return { ...one, ...planWithSaved(one.job, options) };
   });
 }
 
-/** All pieces of a list, one job for each material, in the order in which the materials are first needed. */
+/** All pieces of a list that are not cut yet, one job for each material, in the order in which the materials are first needed. */
 export function boardJobs(
   works: readonly ComposedWork[],
   practice: Practice,
   stock: Stock,
+  cut: readonly CutBlank[] = [],
 ): readonly BoardJob[] {
-  return [...wantedOf(works, practice)].map(([board, { material, kerf, anySheet, entries }]) => {
-    const own = stock.sheets.filter((sheet) => servesFor(sheet, board, anySheet, practice));
-    const job: CuttingJob = {
-      sheets: own,
-      pieces: entries.map(({ piece }) => piece),
-      dropOuts: material === "board",
-      kerf,
-      least: stock.least,
-      longestCut: stock.longestCut,
-      tight: practice.squaringTrim,
-    };
-    const uses = entries.map(({ use }) => use);
-    return { board, material, job, uses, stock: own, ruler: rulerOf(works, uses, practice) };
-  });
+  return [...wantedOf(works, practice, new CutAlready(cut))].map(
+    ([board, { material, kerf, anySheet, entries }]) => {
+      const own = stock.sheets.filter((sheet) => servesFor(sheet, board, anySheet, practice));
+      const job: CuttingJob = {
+        sheets: own,
+        pieces: entries.map(({ piece }) => piece),
+        dropOuts: material === "board",
+        kerf,
+        least: stock.least,
+        longestCut: stock.longestCut,
+        tight: practice.squaringTrim,
+      };
+      const uses = entries.map(({ use }) => use);
+      return { board, material, job, uses, stock: own, ruler: rulerOf(works, uses, practice) };
+    },
+  );
 }
 
-/** Every piece of some works, by what it is of. */
-export function wantedOf(works: readonly ComposedWork[], practice: Practice): ReadonlyMap<string, Wanted> {
+/** Every piece of some works that is not cut yet, by what it is of. */
+export function wantedOf(
+  works: readonly ComposedWork[],
+  practice: Practice,
+  cut: CutAlready = new CutAlready([]),
+): ReadonlyMap<string, Wanted> {
   const wanted = new Map<string, Wanted>();
   const want = (
     board: string,
@@ -86,8 +102,13 @@ export function wantedOf(works: readonly ComposedWork[], practice: Practice): Re
     use: PieceUse,
     of: Omit<Wanted, "entries"> = { material: "board", kerf: ZERO, anySheet: true },
   ): void => {
+    const { work } = works[use.work] ?? {};
+    const { width, height } = piece;
+    const there =
+      work === undefined ? 0 : cut.take({ work: nameOfWork(work), board, width, height }, piece.count);
+    if (there === piece.count) return;
     const entry = wanted.get(board) ?? { ...of, entries: [] };
-    entry.entries.push({ piece, use });
+    entry.entries.push({ piece: { ...piece, count: piece.count - there }, use });
     wanted.set(board, entry);
   };
   const going = works.flatMap((one, work) => (one.stopped ? [] : [{ ...one, index: work }]));

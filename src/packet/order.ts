@@ -8,11 +8,13 @@ import { type PictureNote, withPictures } from "./pictures.ts";
 import { practiceOfShow, worksInFrames } from "./in-frames.ts";
 import type { ComposedWork, RowProblem } from "./works.ts";
 import {
+  type CutBlank,
   DEFAULT_STOCK,
   type PracticeDocument,
   practiceFor,
   type Practice,
   type Problem,
+  readCutBlanks,
   readShowLight,
   readStock,
   type ShowRead,
@@ -60,6 +62,8 @@ export interface Prepared {
   readonly practiceDocument: PracticeDocument;
   readonly practice: Practice;
   readonly stock: Stock;
+  /** Blanks that are cut already, and not planned again. */
+  readonly cut: readonly CutBlank[];
   readonly works: readonly ComposedWork[];
   readonly problems: readonly PacketProblem[];
   /** What the show's light does to each work, in their order; null where that cannot be told. */
@@ -90,6 +94,8 @@ export function prepare(
   if (!practice.ok) return within("practice", practice.problems);
   const stock = readStock(order.stock ?? order.show.stock ?? DEFAULT_STOCK);
   if (!stock.ok) return within("stock", stock.problems);
+  const cut = readCutBlanks(order.show.cut, practiceDocument.unit ?? order.show.unit);
+  if (!cut.ok) return within("cut", cut.problems);
   const { currency } = practice.value.money;
   if (currency !== null && stock.value.currency !== null && currency !== stock.value.currency)
     return within("practice", [
@@ -113,6 +119,7 @@ export function prepare(
       practiceDocument,
       practice: practice.value,
       stock: stock.value,
+      cut: cut.value,
       works,
       lights: lights.plans,
       holds,

@@ -61,8 +61,13 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   if (!prepared.ok) return prepared;
   const { practice, stock, works, framed, lights } = prepared.value;
   const plans = { seconds: order.seconds, seed: 1, clock: order.clock, solver: order.solver ?? null };
-  const boards = planBoards(works, practice, stock, plans, (board) =>
-    order.progress({ doing: "cutting", board }),
+  const boards = planBoards(
+    works,
+    practice,
+    stock,
+    plans,
+    (board) => order.progress({ doing: "cutting", board }),
+    prepared.value.cut,
   );
   const blanks = numberBlanks(works, boards, order.plan.number);
   const frames = planFrames(prepared.value, plans, (moulding) =>

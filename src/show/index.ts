@@ -46,6 +46,7 @@ export {
 export { type Read, validate } from "./validate.ts";
 export { readShow, type ShowFault, type ShowResult } from "./read-show.ts";
 export { type RowWork, type ShowRead, showReadOf } from "./show-read.ts";
+export { CutAlready, type CutBlank, nameOfWork, readCutBlanks } from "./cut-blanks.ts";
 export { cutDocument } from "./cut-schema.ts";
 export { chopDocument } from "./chop-schema.ts";
 export { chopFor, chopResult, choppingPlanJson } from "./chop-json.ts";

@@ -91,6 +91,7 @@ async function fromList(bytes: Uint8Array, fileName: string, told: Unit | null):
       unit,
       practice: null,
       stock: null,
+      cut: [],
       works: list.works.map(({ row, work }) => ({ row, work })),
       documentProblems: [],
       listProblems: list.problems,

@@ -241,6 +241,17 @@ export const stockDocument = z.object({
   longestCut: z.optional(length),
 });
 
+/** Blanks that are cut already: they are not planned again. */
+const cutBlank = z.object({
+  /** The id of the work that they are for, or its title where it has none. */
+  work: z.string(),
+  board: z.string(),
+  width: length,
+  height: length,
+  /** How many; 1 where absent. */
+  count: z.optional(z.number()),
+});
+
 export const SHOW_VERSION = 1;
 
 /** A whole show: the document people keep. */
@@ -258,6 +269,7 @@ export const showDocument = z.object({
   walls: z.optional(z.array(wallDocument).check(z.maxLength(200))),
   practice: z.optional(practiceDocument),
   stock: z.optional(stockDocument),
+  cut: z.optional(z.array(cutBlank).check(z.maxLength(100_000))),
   works: z.array(workDocument).check(z.maxLength(100_000)),
 });
 
@@ -265,6 +277,7 @@ export type ComposeDocument = z.infer<typeof composeDocument>;
 export type WorkDocument = z.infer<typeof workDocument>;
 export type PracticeDocument = z.infer<typeof practiceDocument>;
 export type StockDocument = z.infer<typeof stockDocument>;
+export type CutBlankDocument = z.infer<typeof cutBlank>;
 export type WorkLightDocument = z.infer<typeof workLight>;
 export type HangingLightDocument = z.infer<typeof hangingLight>;
 export type ShowDocument = z.infer<typeof showDocument>;

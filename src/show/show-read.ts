@@ -4,6 +4,7 @@ import type { WallDocument } from "./hang-schema.ts";
 import type { ListNote, ListProblem, UnknownColumn } from "./lists/index.ts";
 import type { Problem } from "./problem.ts";
 import type {
+  CutBlankDocument,
   HangingLightDocument,
   PracticeDocument,
   ShowDocument,
@@ -32,6 +33,8 @@ export interface ShowRead {
   readonly unit: Unit;
   readonly practice: PracticeDocument | null;
   readonly stock: StockDocument | null;
+  /** Blanks that are cut already. */
+  readonly cut: readonly CutBlankDocument[];
   readonly works: readonly RowWork[];
   readonly documentProblems: readonly { readonly row: number; readonly problem: Problem }[];
   readonly listProblems: readonly ListProblem[];
@@ -50,6 +53,7 @@ export const showReadOf = (show: ShowDocument): ShowRead => ({
   unit: show.practice?.unit ?? "in",
   practice: show.practice ?? null,
   stock: show.stock ?? null,
+  cut: show.cut ?? [],
   works: show.works.map((work, index) => ({ row: rowOf(index), work })),
   documentProblems: [],
   listProblems: [],

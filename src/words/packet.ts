@@ -186,3 +186,9 @@ export type PacketProgress =
   | { readonly doing: "composing" }
   | { readonly doing: "cutting"; readonly board: string }
   | { readonly doing: "printing"; readonly done: number; readonly of: number };
+
+/** What lies in the rack after a sheet has been cut. */
+export const RACK_NAMES = {
+  left: (sheet: string): string => `left of ${sheet}`,
+  window: (title: string): string => `window of ${title}`,
+} as const;

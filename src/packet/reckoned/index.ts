@@ -3,3 +3,4 @@ export { type BoardJob, boardJobs, type PieceUse } from "../boards.ts";
 export { type ReadWall, type ReadWalls, readWalls } from "../hang.ts";
 export { practiceOfShow, worksInFrames, type WorksInFrames } from "../in-frames.ts";
 export type { ComposedWork } from "../works.ts";
+export { afterCutting, type Boarded } from "../cut-sheet.ts";

@@ -1,12 +1,20 @@
 import { useEffect, useMemo, useRef } from "preact/hooks";
-import type { BoardJob } from "../../packet/reckoned/index.ts";
+import { afterCutting, type BoardJob } from "../../packet/reckoned/index.ts";
 import type { CutPlanJob } from "../../papers/index.ts";
 import { sayCuttingCheck } from "../../words/cutting.ts";
-import { BOARDS, boardsHead, boardsLine, LEVEL_WORDS, PAGE } from "../../words/page.ts";
+import {
+  BOARDS,
+  BOARDS_SAID,
+  boardsHead,
+  boardsLine,
+  keptSays,
+  LEVEL_WORDS,
+  PAGE,
+} from "../../words/page.ts";
 import { act } from "../later.tsx";
-import type { KeptShow } from "../state/change.ts";
+import { type KeptShow, showChange } from "../state/change.ts";
 import { making } from "../state/draft.ts";
-import { language } from "../state/session.ts";
+import { language, make, told } from "../state/session.ts";
 import { signal } from "../state/signal.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import { Claim } from "./claim.tsx";
@@ -42,7 +50,7 @@ export function Boards({ show }: { readonly show: KeptShow }) {
       <div class="head">
         <div>
           <h1 ref={title} tabIndex={-1}>
-            {boards === null ? BOARDS.unread : BOARDS.none}
+            {boards === null ? BOARDS.unread : (show.cut ?? []).length > 0 ? BOARDS.allCut : BOARDS.none}
           </h1>
           <p>{BOARDS.noneLine}</p>
         </div>
@@ -98,7 +106,7 @@ export function Boards({ show }: { readonly show: KeptShow }) {
             currency={boards.stock.currency}
             priced={boards.stock.priced}
           />
-          <Planned boards={boards} board={board} index={index} planning={planning} />
+          <Planned show={show} boards={boards} board={board} index={index} planning={planning} />
         </div>
         <Rack show={show} boards={boards} board={board.board} />
       </div>
@@ -129,11 +137,13 @@ function WhichBoard({ jobs, index }: { readonly jobs: readonly BoardJob[]; reado
 
 /** The checks of a plan and its sheets. */
 function Planned({
+  show,
   boards,
   board,
   index,
   planning: { plan },
 }: {
+  readonly show: KeptShow;
   readonly boards: ShowBoards;
   readonly board: BoardJob;
   readonly index: number;
@@ -169,7 +179,18 @@ function Planned({
           ))}
         </ul>
       )}
-      <Sheets board={board} job={job} />
+      <Sheets
+        board={board}
+        job={job}
+        isCut={(sheet, head) => {
+          const { works, stock, document } = boards;
+          const before = { stock: document, cut: show.cut ?? [] };
+          const { stock: rack, cut } = afterCutting(board, plan, sheet, works, stock, before);
+          const said = BOARDS_SAID.cut(head, board.board);
+          const change = showChange(show, { stock: rack, cut: [...cut] }, said);
+          if (change !== null && make(change)) told.value = keptSays(said, null);
+        }}
+      />
     </>
   );
 }

@@ -1,5 +1,12 @@
 import { type BoardJob, boardJobs, type ComposedWork, practiceOfShow } from "../../packet/reckoned/index.ts";
-import { DEFAULT_STOCK, practiceFor, readStock, type Stock, type StockDocument } from "../../show/index.ts";
+import {
+  DEFAULT_STOCK,
+  practiceFor,
+  readCutBlanks,
+  readStock,
+  type Stock,
+  type StockDocument,
+} from "../../show/index.ts";
 import type { KeptShow } from "../state/change.ts";
 import { framedOf, readOf } from "../state/framed.ts";
 
@@ -22,9 +29,10 @@ export function boardsOf(show: KeptShow, document: StockDocument = rackOf(show))
   const habits = practiceOfShow(read);
   const practice = practiceFor(habits, habits.unit ?? read.unit);
   const stock = readStock(document);
-  if (!practice.ok || !stock.ok) return null;
+  const cut = readCutBlanks(read.cut, habits.unit ?? read.unit);
+  if (!practice.ok || !stock.ok || !cut.ok) return null;
   const { works } = framedOf(show);
-  const jobs = boardJobs(works, practice.value, stock.value);
+  const jobs = boardJobs(works, practice.value, stock.value, cut.value);
   let before = 0;
   const offset = jobs.map(({ job }) => {
     const first = before;

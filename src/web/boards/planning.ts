@@ -52,18 +52,29 @@ let worker: Worker | null = null;
 
 const stateOf = (key: string): Planning => known.value.get(key) ?? BEGUN;
 
-/** Asks for plans of these jobs, the first of them first; what was asked before and is not among them is left. */
+/** Asks for plans of these jobs, the first of them first and longest; what was asked before and is not among them is left. */
 export function askFor(jobs: readonly CuttingJob[]): void {
   const tasks = jobs.map((job) => ({ key: keyOf(job), job }));
   const wanted = new Set(tasks.map(({ key }) => key));
-  if (working !== null && !wanted.has(working.task.key)) end();
+  const [first] = tasks;
+  const urgent = first !== undefined && stateOf(first.key).plan === null;
+  if (working !== null) {
+    const { key, seconds } = working.task;
+    // What is looked at does not wait until another board's search has ended.
+    const elsewhere = key !== first?.key && (urgent || seconds === SECONDS.second);
+    if (!wanted.has(key) || elsewhere) {
+      end();
+      tell(key, { state: "waiting", progress: null });
+    }
+  }
   const open = tasks.filter(({ key }) => key !== working?.task.key);
   queue = [
     ...open
       .filter(({ key }) => stateOf(key).plan === null && stateOf(key).state === "waiting")
       .map((task) => ({ ...task, seconds: SECONDS.first })),
+    // Only what is looked at is worth a long search.
     ...open
-      .filter(({ key }) => stateOf(key).state === "waiting")
+      .filter(({ key }) => key === first?.key && stateOf(key).state === "waiting")
       .map((task) => ({ ...task, seconds: SECONDS.second })),
   ];
   next();
@@ -142,7 +153,7 @@ function hear(word: PlanningWord): void {
   const before = known.value.get(key) ?? BEGUN;
   const { plan } = word;
   const better = before.plan === null || plan.proven || isBetter(plan, before.plan) ? plan : before.plan;
-  const again = queue.some((other) => other.key === key) && !plan.proven;
+  const again = task.seconds === SECONDS.first && !plan.proven;
   tell(key, {
     plan: better,
     progress: null,

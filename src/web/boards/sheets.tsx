@@ -4,7 +4,15 @@ import { figureOf, type Length, type Ruler, subtract } from "../../lengths/index
 import { type CutPlanJob, type SheetDrawn, sheetDrawings } from "../../papers/index.ts";
 import type { Cut } from "../../plans/index.ts";
 import type { BoardJob } from "../../packet/reckoned/index.ts";
-import { BOARDS, longWords, outHead, sheetGloss, sheetHead, sheetSeen } from "../../words/page.ts";
+import {
+  BOARDS,
+  cutActLabel,
+  longWords,
+  outHead,
+  sheetGloss,
+  sheetHead,
+  sheetSeen,
+} from "../../words/page.ts";
 import { FigureText, OnRuler } from "../blanks/figure.tsx";
 import { Drawn } from "../drawing/marks.tsx";
 import { fromPx } from "../drawing/pixels.ts";
@@ -29,10 +37,12 @@ const NARROW = 700;
 interface Props {
   readonly board: BoardJob;
   readonly job: CutPlanJob;
+  /** A sheet of the stock, by its place in the plan, has been cut. */
+  readonly isCut: (index: number, head: string) => void;
 }
 
 /** Every sheet as it is cut, with its cuts in order and the fence's settings. */
-export function Sheets({ board, job }: Props) {
+export function Sheets({ board, job, isCut }: Props) {
   const [ref, width] = useWidth<HTMLDivElement>();
   const room = Math.min(WIDEST, width - 34 - (width < NARROW ? 0 : BESIDE));
   const sheets = useMemo(
@@ -54,7 +64,17 @@ export function Sheets({ board, job }: Props) {
     <div ref={ref}>
       {sheets.map((sheet, index) => {
         if (sheet.host === null) number += 1;
-        return <OneSheet key={index} sheet={sheet} index={index} number={number} board={board} job={job} />;
+        return (
+          <OneSheet
+            key={index}
+            sheet={sheet}
+            index={index}
+            number={number}
+            board={board}
+            job={job}
+            isCut={isCut}
+          />
+        );
       })}
     </div>
   );
@@ -66,6 +86,7 @@ function OneSheet({
   number,
   board,
   job,
+  isCut,
 }: Props & { readonly sheet: SheetDrawn; readonly index: number; readonly number: number }) {
   const { sheet, host } = drawn;
   const { ruler } = board;
@@ -121,6 +142,13 @@ function OneSheet({
               <CutRow key={place} cut={cut} before={sheet.cuts[place - 1]} number={place + 1} ruler={ruler} />
             ))}
           </ol>
+        )}
+        {host === null && (
+          <p class="way">
+            <button type="button" aria-label={cutActLabel(head)} onClick={() => isCut(index, head)}>
+              {BOARDS.isCut}
+            </button>
+          </p>
         )}
       </div>
     </section>

@@ -11,6 +11,8 @@ export const BOARDS = {
   none: "No boards to cut yet",
   noneLine:
     "Each work that can be made gives its boards here, and they are laid out on the sheets there are.",
+  allCut: "All boards are cut",
+  isCut: "It is cut",
   unread: "The rack or the practice cannot be read",
   claim: "The plan",
   stop: "Stop, keep this",
@@ -130,7 +132,12 @@ export function rackBlankWords(blank: string, name: string): BlankWords {
 
 export const packWords = (of: number, cost: string): string => `Also in packs of ${of} at ${cost}.`;
 
+/** What the act under a sheet's cuts does. */
+export const cutActLabel = (head: string): string =>
+  `${head} is cut: its blanks are not planned again, and what is left goes to the rack`;
+
 export const BOARDS_SAID = {
+  cut: (head: string, board: string): string => `cut ${inSentence(head)} of ${board}`,
   added: (name: string): string => `put ${name} in the rack`,
   removed: (name: string): string => `took ${name} out of the rack`,
 } as const;
