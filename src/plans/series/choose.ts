@@ -1,6 +1,8 @@
 import { at } from "../at.ts";
 import { type Choice, costOf } from "./choice.ts";
-import { relaxed, type Settled } from "./relaxed.ts";
+import { type Relaxed, relaxed, type Settled } from "./relaxed.ts";
+import { swapped } from "./swapped.ts";
+import { Table } from "./table.ts";
 
 /** The best choice of at most so many sizes, and what surely no such choice costs less than. */
 export interface Chosen {
@@ -27,25 +29,32 @@ export function choose(
   steps: number,
   values: Float64Array = firstValues(choice),
 ): Chosen {
-  let best = swapped(choice, most, start);
+  const table = new Table(choice);
+  let best = swapped(table, most, start);
   let cost = costOf(choice, best);
   let left = steps;
   let openBound = Number.POSITIVE_INFINITY;
   let rootValues = values;
-  const branch = (settled: Settled, from: Float64Array, effort: number): void => {
-    if (!canServe(choice, settled)) return;
-    const found = relaxed(choice, most, settled, from, cost, effort);
+  const branch = (before: Settled, from: Float64Array, effort: number): void => {
+    if (!canServe(choice, before)) return;
+    const found = relaxed(table, most, before, from, cost, effort);
     if (effort === ROOT_STEPS) rootValues = found.values;
     if (isDone(found.bound, cost)) return;
-    const fixed = [...settled.state.keys()].filter((size) => at(settled.state, size) === 1);
+    const fixed = [...before.state.keys()].filter((size) => at(before.state, size) === 1);
     const suggested = [...fixed, ...found.suggests];
     // Making a choice better takes longer than judging it: at the start, and where it is better already.
     const isStart = effort === ROOT_STEPS;
-    offer(isStart || costOf(choice, suggested) < cost ? swapped(choice, most, suggested) : suggested);
+    offer(isStart || costOf(choice, suggested) < cost ? swapped(table, most, suggested) : suggested);
     if (isDone(found.bound, cost)) return;
     // Where nothing more may be chosen, what is settled was the choice.
-    const next = found.suggests[0] ?? settled.state.indexOf(0);
-    if (settled.chosen === most || next < 0) return;
+    if (before.chosen === most || !before.state.includes(0)) return;
+    const settled = narrowed(before, found, most, cost);
+    const next = found.suggests.find((size) => at(settled.state, size) === 0) ?? settled.state.indexOf(0);
+    if (settled.chosen === most || next < 0) {
+      // All the rest is settled by the bound: what is left is one choice.
+      offer([...settled.state.keys()].filter((size) => at(settled.state, size) === 1));
+      return;
+    }
     if (left <= 0) {
       openBound = Math.min(openBound, found.bound);
       return;
@@ -78,6 +87,29 @@ const slack = (bound: number): number => 1e-9 * (1 + Math.abs(bound));
 /** Whether nothing below the cost can lie above a bound, all costs being whole. */
 const isDone = (bound: number, cost: number): boolean => bound - slack(bound) > cost - 1;
 
+/** With every size settled that the bound settles: what cannot be chosen, or left out, in any cheaper choice. */
+function narrowed(
+  { state, chosen }: Settled,
+  { bound, suggests, worth }: Relaxed,
+  most: number,
+  cost: number,
+): Settled {
+  const next = state.slice();
+  let count = chosen;
+  const full = chosen + suggests.length === most;
+  // What the last place among the chosen is worth, and the first one that is not among them.
+  const last = full ? at(worth, suggests.at(-1) ?? 0) : 0;
+  const others = [...state.keys()].filter((size) => at(state, size) === 0 && !suggests.includes(size));
+  const first = others.reduce((best, size) => Math.max(best, at(worth, size)), 0);
+  for (const size of others) if (isDone(bound + last - at(worth, size), cost)) next[size] = -1;
+  for (const size of suggests) {
+    if (!isDone(bound + at(worth, size) - first, cost)) continue;
+    next[size] = 1;
+    count++;
+  }
+  return { state: next, chosen: count };
+}
+
 const withSize = ({ state, chosen }: Settled, size: number, is: 1 | -1): Settled => {
   const next = state.slice();
   next[size] = is;
@@ -86,28 +118,3 @@ const withSize = ({ state, chosen }: Settled, size: number, is: 1 | -1): Settled
 
 const canServe = ({ rows }: Choice, { state }: Settled): boolean =>
   rows.every(({ servedBy }) => servedBy.some((size) => at(state, size) >= 0));
-
-/** A choice made better by adding sizes while there is room and by putting one in another's place, as long as either saves. */
-function swapped(choice: Choice, most: number, start: readonly number[]): readonly number[] {
-  let best = [...new Set(start)].slice(0, most);
-  let cost = costOf(choice, best);
-  for (let changed = true; changed; ) {
-    changed = false;
-    for (const size of choice.prices.keys()) {
-      if (best.includes(size)) continue;
-      const ways =
-        best.length < most
-          ? [[...best, size]]
-          : best.map((out) => [...best.filter((one) => one !== out), size]);
-      for (const way of ways) {
-        const price = costOf(choice, way);
-        if (price >= cost) continue;
-        best = way;
-        cost = price;
-        changed = true;
-        break;
-      }
-    }
-  }
-  return best;
-}

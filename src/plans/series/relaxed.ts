@@ -1,5 +1,5 @@
 import { at } from "../at.ts";
-import type { Choice } from "./choice.ts";
+import type { Table } from "./table.ts";
 
 /** What is settled of a choice on the way to it. */
 export interface Settled {
@@ -16,6 +16,8 @@ export interface Relaxed {
   readonly values: Float64Array;
   /** The open sizes that it would choose, the most useful first. */
   readonly suggests: readonly number[];
+  /** What each size is worth there. */
+  readonly worth: Float64Array;
 }
 
 /**
@@ -24,46 +26,23 @@ export interface Relaxed {
  * sizes are simply the `most` worthiest. Any values give a true bound; a subgradient walk raises it.
  */
 export function relaxed(
-  choice: Choice,
+  table: Table,
   most: number,
   settled: Settled,
   start: Float64Array,
   target: number,
   steps: number,
 ): Relaxed {
-  const { prices, rows } = choice;
   let values = start.slice();
-  let best: Relaxed = { bound: Number.NEGATIVE_INFINITY, values: values.slice(), suggests: [] };
+  let best: Relaxed | null = null;
   let pace = 1.5;
   let idle = 0;
-  const worth = new Float64Array(prices.length);
+  const slope = new Int32Array(table.rows);
   for (let step = 0; step < steps; step++) {
-    worth.fill(0);
-    for (const [row, { servedBy, weight }] of rows.entries()) {
-      const value = at(values, row);
-      for (const size of servedBy) {
-        // The innermost of all loops: every place is known to hold a number.
-        const gain = value - weight * (prices[size] ?? 0);
-        if (gain <= 0) break;
-        worth[size] = (worth[size] ?? 0) + gain;
-      }
-    }
-    const open = [...prices.keys()]
-      .filter((size) => at(settled.state, size) === 0 && at(worth, size) > 0)
-      .toSorted((a, b) => at(worth, b) - at(worth, a))
-      .slice(0, most - settled.chosen);
-    let bound = values.reduce((sum, value) => sum + value, 0);
-    const taken = new Uint8Array(prices.length);
-    for (const size of open) taken[size] = 1;
-    settled.state.forEach((is, size) => {
-      if (is === 1) taken[size] = 1;
-    });
-    taken.forEach((is, size) => {
-      if (is === 1) bound -= at(worth, size);
-    });
+    const now = judged(table, most, settled, values);
     idle += 1;
-    if (bound > best.bound) {
-      best = { bound, values: values.slice(), suggests: open };
+    if (best === null || now.bound > best.bound) {
+      best = now;
       idle = 0;
     }
     if (best.bound >= target) return best;
@@ -74,20 +53,62 @@ export function relaxed(
       if (pace < 1e-3) break;
       continue;
     }
-    // Rows that nobody serves pay more, those that several serve less.
-    const slope = rows.map(({ servedBy, weight }, row) => {
-      const value = at(values, row);
-      let served = 0;
-      for (const size of servedBy) {
-        if (value - weight * (prices[size] ?? 0) <= 0) break;
-        served += taken[size] ?? 0;
-      }
-      return 1 - served;
-    });
-    const norm = slope.reduce((sum, one) => sum + one * one, 0);
+    const norm = slopeOf(table, now, settled, slope);
     if (norm === 0) break;
-    const stride = (pace * Math.max(target - bound, 1)) / norm;
-    values = values.map((value, row) => Math.max(0, value + stride * at(slope, row)));
+    const stride = (pace * Math.max(target - now.bound, 1)) / norm;
+    const before = values;
+    values = new Float64Array(table.rows);
+    for (let row = 0; row < table.rows; row++) {
+      const value = (before[row] as number) + stride * (slope[row] as number);
+      values[row] = value > 0 ? value : 0;
+    }
   }
-  return best;
+  return best ?? judged(table, most, settled, values);
+}
+
+/** The bound of some values. */
+function judged(table: Table, most: number, { state, chosen }: Settled, values: Float64Array): Relaxed {
+  const { begins, size, price } = table;
+  const worth = new Float64Array(table.sizes);
+  let bound = 0;
+  for (let row = 0; row < table.rows; row++) {
+    const value = values[row] as number;
+    bound += value;
+    const end = begins[row + 1] as number;
+    for (let entry = begins[row] as number; entry < end; entry++) {
+      const gain = value - (price[entry] as number);
+      if (gain <= 0) break;
+      const own = size[entry] as number;
+      worth[own] = (worth[own] as number) + gain;
+    }
+  }
+  const suggests = [...state.keys()]
+    .filter((one) => at(state, one) === 0 && at(worth, one) > 0)
+    .toSorted((a, b) => at(worth, b) - at(worth, a))
+    .slice(0, most - chosen);
+  for (const one of suggests) bound -= at(worth, one);
+  state.forEach((is, one) => {
+    if (is === 1) bound -= at(worth, one);
+  });
+  return { bound, values, suggests, worth };
+}
+
+/** Rows that nobody serves are to pay more, those that several serve less; gives the sum of squares. */
+function slopeOf(table: Table, { values, suggests }: Relaxed, { state }: Settled, slope: Int32Array): number {
+  const { begins, size, price } = table;
+  const taken = Uint8Array.from(state, (is) => Number(is === 1));
+  for (const one of suggests) taken[one] = 1;
+  let norm = 0;
+  for (let row = 0; row < table.rows; row++) {
+    const value = values[row] as number;
+    const end = begins[row + 1] as number;
+    let served = 0;
+    for (let entry = begins[row] as number; entry < end; entry++) {
+      if (value - (price[entry] as number) <= 0) break;
+      served += taken[size[entry] as number] as number;
+    }
+    slope[row] = 1 - served;
+    norm += (1 - served) ** 2;
+  }
+  return norm;
 }
