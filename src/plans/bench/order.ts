@@ -7,7 +7,7 @@ import { fewestTurns, someTurns } from "./turns.ts";
 const SMALL = 8000;
 /** How many orders are followed side by side: more where judging them is quick. */
 const beamOf = ({ own, figures }: Kinds): number =>
-  Math.max(2, Math.min(8, Math.floor(150_000 / (own.length * figures.length))));
+  Math.max(1, Math.min(8, Math.floor(150_000 / (own.length * figures.length))));
 
 interface Judged {
   readonly state: BenchState;

@@ -2,6 +2,7 @@ import { at } from "../at.ts";
 import { BenchState } from "./bench-state.ts";
 import { benchFaults } from "./check.ts";
 import { type BenchJob, requireSoundBatch } from "./job.ts";
+import { exchanged } from "./exchange.ts";
 import { type Kinds, kindsOf } from "./kinds.ts";
 import { goodOrder, tryOrders } from "./order.ts";
 import { boundByPairs } from "./pairs.ts";
@@ -13,6 +14,8 @@ import { fewestTurns } from "./turns.ts";
 const BOUND_STEPS = 1000;
 const PAIR_STEPS = 50;
 const ORDER_STEPS = 2000;
+/** Exchanges in a long order: so many, divided by the cuts that each has to try. */
+const EXCHANGES = 1e8;
 /** Orders are tried where the best is this near to the bound: further away there are too many. */
 const NEAR = 2;
 
@@ -28,10 +31,12 @@ export function planBench(job: BenchJob): BenchPlan {
   const kinds = kindsOf(job);
   const start = BenchState.start(kinds);
   const { best, bound } = shortest(kinds, start);
+  const cuts = kinds.own.reduce((sum, places) => sum + places.length, 0);
+  const path = exchanged(kinds, best.path, bound.runs, Math.floor(EXCHANGES / cuts));
   const plan: BenchPlan = {
-    runs: runsOf(job, kinds, best.path),
+    runs: runsOf(job, kinds, path),
     bound,
-    proven: best.path.length === bound.runs,
+    proven: path.length === bound.runs,
   };
   const faults = benchFaults(job, plan);
   if (faults.length > 0)
