@@ -50,7 +50,7 @@ export { CutAlready, type CutBlank, nameOfWork, readCutBlanks } from "./cut-blan
 export { cutDocument } from "./cut-schema.ts";
 export { chopDocument } from "./chop-schema.ts";
 export { chopFor, chopResult, choppingPlanJson } from "./chop-json.ts";
-export { cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
+export { type PlanAids, cutJson, cutProblemJson, cutResult, cuttingPlanJson, planFor } from "./cut-json.ts";
 export { seriesDocument } from "./series-schema.ts";
 export { seriesFor, seriesPlanJson, seriesResult } from "./series-json.ts";
 export { isRecordColumn, worksToTable, writeCsv, writeXlsx } from "./lists/index.ts";
