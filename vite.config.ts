@@ -42,6 +42,9 @@ const findAtOnce: Plugin = {
   },
 };
 
+/** What only defines and is not used is not in the code, of a worker either. */
+const treeshake = { moduleSideEffects: (id: string) => !DEFINES_ONLY.test(id) };
+
 /** All styles come at once and nothing is fetched ahead of its module: a later file of code needs no helper to be loaded. */
 const importPlainly: Plugin = {
   name: "import-plainly",
@@ -69,9 +72,8 @@ export default defineConfig({
     modulePreload: false,
     target: "es2022",
     reportCompressedSize: true,
-    // What only defines and is not used is not in the code.
     rolldownOptions: {
-      treeshake: { moduleSideEffects: (id) => !DEFINES_ONLY.test(id) },
+      treeshake,
       output: {
         codeSplitting: {
           groups: [
@@ -83,5 +85,6 @@ export default defineConfig({
       },
     },
   },
+  worker: { rolldownOptions: { treeshake } },
   server: { proxy: { "/api": "http://127.0.0.1:4817" } },
 });
