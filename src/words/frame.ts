@@ -1,6 +1,6 @@
 import type { FrameCheck, FramePlan, PartMass, StackLayer } from "../assembly/index.ts";
 import type { Side } from "../geometry/index.ts";
-import { figureOf, figureText, type Length } from "../lengths/index.ts";
+import { absolute, figureOf, figureText, type Length } from "../lengths/index.ts";
 import { sideName, type Speech } from "./checks.ts";
 import { andList } from "./figures.ts";
 import { sentence } from "./runs.ts";
@@ -68,7 +68,7 @@ export function sayFrameCheck(check: FrameCheck, speech: Speech): string {
     case "seen-small":
       return `${sentence(sideName(check.side))}: ${most(check.seen)} of the border is seen, less than your least of ${least(check.least)}. Take a larger package.`;
     case "lift-changed":
-      return `Seen within the frame the window is raised by ${place(check.seen)}, not ${place(check.asked)}. Shim the foot by ${place(check.shim)}, or balance what is seen.`;
+      return `Seen within the frame the window is ${check.seen < 0 ? "lowered" : "raised"} by ${place(absolute(check.seen))}, where ${place(check.asked)} above the middle is asked. Shim the foot by ${place(check.shim)}, or balance what is seen.`;
     case "rabbet-tight":
       return `The package has ${most(check.room)} of room ${ACROSS[check.direction]}; ${least(check.least)} is the least (Fine Art Trade Guild framing standards). Take a wider allowance.`;
     case "glazing-tight":

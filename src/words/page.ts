@@ -4,6 +4,7 @@ export * from "./page/capital.ts";
 export * from "./page/dialogs.ts";
 export * from "./page/files.ts";
 export * from "./page/first.ts";
+export * from "./page/framing.ts";
 export * from "./page/habit-blanks.ts";
 export * from "./page/habit-options.ts";
 export * from "./page/options.ts";

@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
-/** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs. */
-const LATE = /\/following-/;
+/** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs, the frame. */
+const LATE = /\/(following|framing|framed|weights|job)-/;
 
 /** Code that reads lists and shows of any origin: fetched only with a file. */
 const FOR_FILES = /^(workbook|lists|read-show)-/;

@@ -32,6 +32,29 @@ describe.skipIf(browserPath === null)(titled("one work, said and seen"), () => {
     await page.context().close();
   });
 
+  test("[PG42] a work is framed in one of the show's frames, and what comes of it is said", async () => {
+    const page = await ferrySlip();
+    const [kind, said, stops] = [
+      page.locator("#framed-in"),
+      page.locator(".framed"),
+      page.locator(".say .check.stop"),
+    ];
+    await kind.waitFor();
+    // 11 × 14 in, 1/8 in of allowance, 1/2 in of face beyond the rabbet on each side.
+    expect(plain(await said.innerText())).toMatch(/^Outside 12 1\/8 × 15 1\/8 in, /);
+    expect(await stops.count()).toBe(0);
+    await kind.selectOption({ label: "walnut, from the old show" });
+    await stops.first().waitFor();
+    expect(await stops.first().innerText()).toContain("would show");
+    await page.locator("#framed-seat").selectOption("shimmed");
+    expect(await told(page)).toBe("Shimmed at the foot.");
+    await kind.selectOption({ label: "nothing yet" });
+    expect(await said.count()).toBe(0);
+    for (let undone = 0; undone < 3; undone++) await page.keyboard.press("Control+z");
+    expect(plain(await said.innerText())).toMatch(/^Outside 12 1\/8 × 15 1\/8 in, /);
+    await page.context().close();
+  });
+
   test("[PG2] the drawing follows every keystroke that reads as a length; the reckoning waits until it is kept", async () => {
     const page = await ferrySlip();
     const headSum = page.locator(".sums tr", { hasText: "Head border" }).locator("td").last();

@@ -12,7 +12,7 @@ import {
   workOfShow,
   workRemoved,
 } from "../../words/page.ts";
-import { act, following } from "../later.tsx";
+import { act, file, following } from "../later.tsx";
 import { saidLength } from "../blanks/set-length.ts";
 import { UndoActs } from "../undo-acts.tsx";
 import type { KeptShow, KeptWork } from "../state/change.ts";
@@ -30,6 +30,8 @@ import type { Way } from "./ways.ts";
 
 // Below the drawing: it comes while one reads the sentence.
 const Reckoning = following(({ Reckoning: it }) => it);
+// With all that frames are reckoned with.
+const Framing = file(() => import("../framing/framing.tsx"))(({ Framing: it }) => it);
 
 /** One work: said, seen, reckoned and checked, in that order. */
 export function Work({ show, work }: { readonly show: KeptShow; readonly work: KeptWork }) {
@@ -70,7 +72,7 @@ export function Work({ show, work }: { readonly show: KeptShow; readonly work: K
         </div>
       </div>
       {made.ok ? (
-        <Composed work={work} number={number} composition={made.composition} />
+        <Composed show={show} work={work} number={number} composition={made.composition} />
       ) : (
         <ul class="checks">
           {made.problems.map(({ field, found, wanted }) => (
@@ -119,12 +121,13 @@ function Neighbour(props: {
 }
 
 interface ComposedProps {
+  readonly show: KeptShow;
   readonly work: KeptWork;
   readonly number: number;
   readonly composition: Composition;
 }
 
-function Composed({ work, number, composition }: ComposedProps) {
+function Composed({ show, work, number, composition }: ComposedProps) {
   const [moving, setMoving] = useState<GripEdit["key"] | null>(null);
   const latest = useRef<{ readonly edit: GripEdit; readonly value: Length; readonly free: boolean } | null>(
     null,
@@ -143,6 +146,7 @@ function Composed({ work, number, composition }: ComposedProps) {
     () => <Checks document={work.design} composition={composition} take={(way) => takeWay(work, way)} />,
     [work, composition],
   );
+  const framing = useMemo(() => <Framing show={show} work={work} />, [show, work]);
   const sums = useMemo(() => <Reckoning composition={composition} />, [composition]);
 
   const letGo = (): void => {
@@ -170,6 +174,7 @@ function Composed({ work, number, composition }: ComposedProps) {
     <div class="work">
       <div class="say">
         {sentences}
+        {framing}
         <div class="weighed">
           <h2 class="unseen">{PAGE.checks}</h2>
           {checks}
