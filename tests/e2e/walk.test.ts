@@ -156,7 +156,7 @@ describe.skipIf(browserPath === null)(titled("a walk through the page by its key
     expect(await isTooWide(page)).toBe(false);
     await page.keyboard.press("Escape");
     expect((await page.locator("h1").innerText()).length).toBe(200);
-    await page.locator(".places a").click();
+    await page.locator(".places a", { hasText: "Works" }).click();
     await page.waitForSelector(".laid li");
     expect(await isTooWide(page)).toBe(false);
     await page.getByText("As a list").click();
