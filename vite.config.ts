@@ -12,7 +12,7 @@ const LATER =
 
 /** What boards, frames and walls are reckoned and drawn with: only they want it. */
 const OF_FRAMED =
-  /\/src\/(packet|papers|plans)\/|\/assembly\/(frame|hang|hold)\/|\/views\/wall\/|\/show\/(days|frame-habits|hang-request|hang-wall|mass|read-(fitting|frames|held|light|money|packing|practice|show-walls|wall|work-frame)|show-read|stock|wall-works)\.ts|\/words\/(cut-plan|cutting|frame|hanging|runs|weights|page\/(boards|framing|habit-[a-z]+|papers|practice|wall))\.ts/;
+  /\/src\/(packet|papers|plans)\/|\/assembly\/(frame|hang|hold)\/|\/views\/wall\/|\/show\/(cut-blanks|days|frame-habits|hang-request|hang-wall|mass|read-(fitting|frames|held|light|money|packing|practice|show-walls|wall|work-frame)|show-read|stock|wall-works)\.ts|\/words\/(cut-plan|cutting|frame|hanging|runs|weights|page\/(boards|framing|habit-[a-z]+|papers|practice|wall))\.ts/;
 
 const isLater = (id: string): boolean => LATER.test(id) || OF_FRAMED.test(id);
 

@@ -1,7 +1,7 @@
 import type { Check } from "../assembly/index.ts";
 import type { Side } from "../geometry/index.ts";
 import { exactFigure, type Figure, figureOf, figureText, type Length, type Ruler } from "../lengths/index.ts";
-import { sentence } from "./runs.ts";
+import { sentence } from "./plain.ts";
 import type { Language } from "./vocabulary.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 

@@ -1,5 +1,5 @@
 import type { Figure } from "../lengths/index.ts";
-import { sentence } from "./runs.ts";
+import { sentence } from "./plain.ts";
 
 const SMALL = [
   "nought",

@@ -3,7 +3,7 @@ import type { Side } from "../geometry/index.ts";
 import { absolute, figureOf, figureText, type Length } from "../lengths/index.ts";
 import { sideName, type Speech } from "./checks.ts";
 import { andList } from "./figures.ts";
-import { sentence } from "./runs.ts";
+import { sentence } from "./plain.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 /** A layer of the package, as the trade calls it. Of several mats the lowest and the top one have names of their own. */

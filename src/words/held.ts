@@ -11,7 +11,7 @@ import type {
 import type { Corner } from "../geometry/index.ts";
 import { figureOf, figureText, type Length } from "../lengths/index.ts";
 import { sideName, type Speech } from "./checks.ts";
-import { sentence } from "./runs.ts";
+import { sentence } from "./plain.ts";
 import { VOCABULARY } from "./vocabulary.ts";
 
 const WAYS: Readonly<Record<Way, string>> = {

@@ -1,7 +1,7 @@
 import type { GoodsGroup, Missing, Money, Operation, Per, Price } from "../plans/index.ts";
 import { dateWords } from "./dates.ts";
 import { andList, countedTitle } from "./figures.ts";
-import { NBSP } from "./runs.ts";
+import { NBSP } from "./plain.ts";
 import { type Language, VOCABULARY } from "./vocabulary.ts";
 
 /** Words of the quote. */

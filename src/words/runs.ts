@@ -1,5 +1,8 @@
 import type { Run, Weight } from "../drawings/index.ts";
 import { type Figure, figureOf, type Length, type Rounding, type Ruler } from "../lengths/index.ts";
+import { NBSP } from "./plain.ts";
+
+export { NBSP, sentence } from "./plain.ts";
 
 /** What may stand in a sentence: a text, a run, or several of either. */
 export type Phrase = string | Run | readonly Phrase[];
@@ -44,12 +47,6 @@ export const strong = (phrase: Phrase): readonly Run[] => weighted("semibold", p
 /** Bold all through, whatever weight its figures bring: what a tool is set by. */
 export const bold = (phrase: Phrase): readonly Run[] =>
   flat(phrase).map((run) => ({ ...run, weight: "bold" }));
-
-/** With a capital first, as a sentence begins. */
-export const sentence = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
-
-/** No line is broken here. */
-export const NBSP = "\u00a0";
 
 /** A figure as runs, semibold, drawn from its parts; a decimal is whole and point in one. */
 export function figureRuns(figure: Figure): readonly Run[] {

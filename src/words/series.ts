@@ -2,7 +2,7 @@ import type { Size } from "../geometry/index.ts";
 import { type Length, printExact, type Ruler } from "../lengths/index.ts";
 import type { Misfit, SeriesJob, SeriesPlan, SeriesStep } from "../plans/index.ts";
 import { wholeWords } from "./figures.ts";
-import { sentence } from "./runs.ts";
+import { sentence } from "./plain.ts";
 
 /** What a series is spoken about with: its job, for the names, and the ruler of its figures. */
 export interface SeriesSpeech {

@@ -1,4 +1,4 @@
-import { NBSP } from "./runs.ts";
+import { NBSP } from "./plain.ts";
 
 /** Standard gravity, and kilograms to the pound: exact by definition. */
 const KILOGRAM_FORCE = 9.80665;

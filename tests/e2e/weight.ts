@@ -4,10 +4,10 @@ import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
 /** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs, the frame. */
-const LATE = /\/(following|framing|framed|weights|job)-/;
+const LATE = /\/(following|framing|framed|weights|job|read-show-walls)-/;
 
 /** Code that reads lists and shows of any origin: fetched only with a file. */
-const FOR_FILES = /^(workbook|lists|read-show)-/;
+const FOR_FILES = /^(workbook|lists|read-show)-[\w-]{8}\.js$/;
 
 /** What plans and lays out beside the page, a solver with it: it comes when a plan is asked for. */
 const APART = /^(planning|laying)-worker-/;
