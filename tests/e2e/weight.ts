@@ -3,8 +3,11 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { House } from "./house.ts";
 
-/** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs, the frame. */
-const LATE = /\/(following|framing|framed|weights|job|read-show-walls)-/;
+/** Code that comes while one reads: the sums below the drawing, ways out of a check, edges that can be dragged, dialogs. */
+const LATE = /\/following-/;
+
+/** What frames are reckoned with, for walls and boards too: it comes after the sentence that it stands below. */
+const OF_FRAMES = /\/(framing|framed|weights|job|read-show-walls)-/;
 
 /** Code that reads lists and shows of any origin: fetched only with a file. */
 const FOR_FILES = /^(workbook|lists|read-show)-[\w-]{8}\.js$/;
@@ -44,7 +47,7 @@ export async function weighPlaces(house: House): Promise<readonly Weight[]> {
   await page.addInitScript("Object.defineProperty(window, 'requestIdleCallback', { value: () => 0 })");
   const sum = (late: boolean): number =>
     [...fetched]
-      .filter((path) => LATE.test(path) === late)
+      .filter((path) => LATE.test(path) === late && !OF_FRAMES.test(path))
       .reduce((all, path) => all + packed(join(house.folder, path)), 0);
   const weigh = async (place: Weight["place"], standsWhen: string): Promise<Weight> => {
     // The page before it is left first, so that nothing it still asks for is taken for this one's.

@@ -32,7 +32,7 @@ describe.skipIf(browserPath === null)(titled("one work, said and seen"), () => {
     await page.context().close();
   });
 
-  test("[PG42] a work is framed in one of the show's frames, and what comes of it is said", async () => {
+  test("[PG46] a work is framed in one of the show's frames, and what comes of it is said", async () => {
     const page = await ferrySlip();
     const [kind, said, stops] = [
       page.locator("#framed-in"),
