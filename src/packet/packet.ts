@@ -1,41 +1,25 @@
-import type { Typeface } from "../drawings/index.ts";
-import { sum, times } from "../lengths/index.ts";
 import { pdfTypeface, type PdfOptions, type PdfPage, writePdf } from "../drawings/writers/pdf/index.ts";
+import { shoppingRows } from "../papers/index.ts";
+import type { Problem } from "../show/index.ts";
+import { type CheckListWork, checkListRows } from "../words/index.ts";
+import type { PaperName } from "../words/paper-names.ts";
 import { benchDay } from "./bench-day.ts";
-import { benchOrder, benchOrderJob } from "./bench-order.ts";
-import { benchSheetPages, type Packeted, workWords, houseOf } from "./bench-sheets.ts";
-import { type Blanks, numberBlanks } from "./blanks.ts";
+import { benchOrder } from "./bench-order.ts";
+import { houseOf, type Packeted, workWords } from "./bench-sheets.ts";
+import { numberBlanks } from "./blanks.ts";
 import { type PlannedBoard, planBoards } from "./boards.ts";
 import { cutTable } from "./cut-table.ts";
-import { frameSheetPages } from "./frame-sheets.ts";
-import { chopListPages, chopTable, type PlannedFrames, planFrames } from "./frames.ts";
-import { labelsJob } from "./labels.ts";
-import {
-  backLabels,
-  benchOrderPaper,
-  boardLabels,
-  cutPlan,
-  type PaperSize,
-  shoppingList,
-  type ShoppingJob,
-  shoppingRows,
-  wallLabels,
-} from "../papers/index.ts";
-import { type CheckListWork, checkListRows } from "../words/index.ts";
-import type { Problem } from "../show/index.ts";
-import { PACKET } from "../words/packet.ts";
-import { hangingPages, leftOffWalls } from "./hang.ts";
-import { type Quoted, quotePacket } from "./money.ts";
-import { mountingPages } from "./mounting.ts";
 import { noonOf } from "./days.ts";
 import { csvFile, type PacketFile, type TableOut, textFile } from "./file.ts";
-import { lightPages, lightWords } from "./light.ts";
-import { packetJson } from "./packet-json.ts";
+import { chopTable, type PlannedFrames, planFrames } from "./frames.ts";
+import { lightWords } from "./light.ts";
+import { quotePacket } from "./money.ts";
 import { type PacketOrder, prepare, type Prepared } from "./order.ts";
-import { isPriced, quotePages, quoteTable } from "./quote.ts";
+import { packetJson } from "./packet-json.ts";
+import { leftOutOf, PAPER_TITLES, paperPages, type Planned, shoppingJob } from "./papers.ts";
+import { isPriced, quoteTable } from "./quote.ts";
 import { recordFiles } from "./records.ts";
 import { reuseTable } from "./reuse.ts";
-import { conditionPages, loanPages, packingPages } from "./travel.ts";
 import type { ComposedWork } from "./works.ts";
 
 /** A packet as it was made: its files, and all that must be said about it. */
@@ -54,12 +38,16 @@ export type PacketMade =
   | { readonly ok: true; readonly value: Packet }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Makes every paper and list of a show's packet. The same order makes the same bytes, as long as its plans fit in their time. */
-export async function makePacket(order: PacketOrder): Promise<PacketMade> {
+/** Reads an order and plans what its papers need, or tells why its habits or its stock cannot be read. */
+export function planPacket(
+  order: PacketOrder,
+):
+  | { readonly ok: true; readonly value: Planned }
+  | { readonly ok: false; readonly problems: readonly Problem[] } {
   order.progress({ doing: "composing" });
   const prepared = prepare(order);
   if (!prepared.ok) return prepared;
-  const { practice, stock, works, framed, lights } = prepared.value;
+  const { practice, stock, works } = prepared.value;
   const plans = { seconds: order.seconds, seed: 1, clock: order.clock, solver: order.solver ?? null };
   const boards = planBoards(
     works,
@@ -74,100 +62,75 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
     order.progress({ doing: "cutting", board: moulding }),
   );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
-  const files = filesOf(order, prepared.value, boards, blanks, frames, quoted);
-  const cut = boards.length > 0;
-  return {
-    ok: true,
-    value: {
-      files,
-      prepared: prepared.value,
-      boards,
-      frames,
-      leftOut: [
-        ...(cut ? [] : [PACKET.leftOut.boards]),
-        ...(frames.length === 0 ? [PACKET.leftOut.frames] : []),
-        ...(framed.every((plan) => plan === null) ? [PACKET.leftOut.framed] : []),
-        ...leftOffWalls(prepared.value.walls),
-        ...(lights.every((plan) => plan === null) ? [PACKET.leftOut.light] : []),
-        ...(quoted === null ? [PACKET.leftOut.quote] : []),
-      ],
-    },
-  };
+  const shared = packeted(order, prepared.value);
+  return { ok: true, value: { prepared: prepared.value, shared, boards, blanks, frames, quoted } };
 }
 
-async function* filesOf(
-  order: PacketOrder,
-  prepared: Prepared,
-  boards: readonly PlannedBoard[],
-  blanks: Blanks,
-  frames: readonly PlannedFrames[],
-  quoted: Quoted | null,
-): AsyncGenerator<PacketFile> {
-  const { practice, works } = prepared;
+/** Makes every paper and list of a show's packet. The same order makes the same bytes, as long as its plans fit in their time. */
+export async function makePacket(order: PacketOrder): Promise<PacketMade> {
+  const planned = planPacket(order);
+  if (!planned.ok) return planned;
+  const { prepared, boards, frames } = planned.value;
+  const files = filesOf(order, planned.value);
+  return { ok: true, value: { files, prepared, boards, frames, leftOut: leftOutOf(planned.value) } };
+}
+
+/** One paper of a packet as PDF, without the others; null where the show has no part for it. */
+export function paperFile(name: PaperName, order: PacketOrder, planned: Planned): Promise<Uint8Array | null> {
+  const { practice, works } = planned.prepared;
   const typeface = pdfTypeface();
-  const size = order.paper ?? practice.paper;
-  const shared = packeted(order, prepared);
-  const { titles } = PACKET;
-  /** A paper without a page is left out. */
-  const pdf = async (name: string, title: string, pages: Iterable<PdfPage>): Promise<PacketFile[]> => {
-    const bytes = await pdfBytes(pages, {
-      date: noonOf(order.date),
-      title,
-      language: practice.language,
-      pictures: order.picture,
-      typeface,
-    });
-    return bytes === null ? [] : [{ name, bytes }];
-  };
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
-  yield* await pdf(
-    "bench-sheets.pdf",
-    titles.benchSheets,
-    benchSheetPages(works, blanks, shared, size, typeface, prepared.holds, told),
-  );
-  yield* await pdf(
-    "mounting-sheets.pdf",
-    titles.mountingSheets,
-    mountingPages(prepared, shared, size, typeface),
-  );
-  yield* await pdf("frame-sheets.pdf", titles.frameSheets, frameSheetPages(prepared, shared, size, typeface));
+  return pdfBytes(paperPages(name, planned, order.paper ?? practice.paper, typeface, told), {
+    date: noonOf(order.date),
+    title: PAPER_TITLES[name],
+    language: practice.language,
+    pictures: order.picture,
+    typeface,
+  });
+}
+
+async function* filesOf(order: PacketOrder, planned: Planned): AsyncGenerator<PacketFile> {
+  const { prepared, shared, boards, blanks, frames, quoted } = planned;
+  const { practice, works } = prepared;
+  /** A paper without a page is left out. */
+  const pdf = async (name: PaperName): Promise<PacketFile[]> => {
+    const bytes = await paperFile(name, order, planned);
+    return bytes === null ? [] : [{ name: `${name}.pdf`, bytes }];
+  };
+  yield* await pdf("bench-sheets");
+  yield* await pdf("mounting-sheets");
+  yield* await pdf("frame-sheets");
   if (prepared.reuse.length > 0) yield csvFile("frame-fits.csv", reuseTable(prepared.reuse));
-  yield* await pdf("cut-plan.pdf", titles.cutPlan, cutPlanPages(boards, blanks, shared, size, typeface));
+  yield* await pdf("cut-plan");
   yield csvFile("cut-plan.csv", cutTable(blanks.all));
   if (frames.length > 0) {
-    yield* await pdf("chop-list.pdf", titles.chopList, chopListPages(frames, shared, size, typeface));
+    yield* await pdf("chop-list");
     yield csvFile("chop-list.csv", chopTable(frames, shared));
   }
   if (boards.length > 0) {
-    const shopping = shoppingJob(works, boards, frames, prepared, shared);
-    yield* await pdf("shopping-list.pdf", titles.shoppingList, shoppingList(shopping, size, typeface));
+    yield* await pdf("shopping-list");
+    const { mouldings, priced, tape } = shoppingJob(planned);
     yield csvFile(
       "shopping-list.csv",
-      tableOf(shoppingRows(boards, shopping.mouldings, practice.ruler, shopping.priced, shopping.tape)),
+      tableOf(shoppingRows(boards, mouldings, practice.ruler, priced, tape)),
     );
   }
-  yield* await pdf("hanging.pdf", titles.hanging, hangingPages(prepared.walls, shared, size, typeface));
-  yield* await pdf("light.pdf", titles.light, lightPages(prepared, shared, size, typeface));
-  const day = benchDay(works, blanks);
-  yield* await pdf(
-    "bench-order.pdf",
-    titles.benchOrder,
-    benchOrderPaper(benchOrderJob(day, blanks, shared), size, typeface),
-  );
-  yield csvFile("bench-order.csv", benchOrder(day));
-  const labelling = labelsJob(prepared, blanks, shared);
-  yield* await pdf("labels.pdf", titles.boardLabels, boardLabels(labelling, size, typeface));
-  yield* await pdf("back-labels.pdf", titles.backLabels, backLabels(labelling, size, typeface));
-  yield* await pdf("wall-labels.pdf", titles.wallLabels, wallLabels(labelling, size, typeface));
-  yield* await pdf("packing-list.pdf", titles.packingList, packingPages(prepared, shared, size, typeface));
-  yield* await pdf("loan-list.pdf", titles.loanList, loanPages(prepared, shared, size, typeface));
-  yield* await pdf("condition-notes.pdf", titles.condition, conditionPages(prepared, shared, size, typeface));
+  yield* await pdf("hanging");
+  yield* await pdf("light");
+  yield* await pdf("bench-order");
+  yield csvFile("bench-order.csv", benchOrder(benchDay(works, blanks)));
+  yield* await pdf("labels");
+  yield* await pdf("back-labels");
+  yield* await pdf("wall-labels");
+  yield* await pdf("packing-list");
+  yield* await pdf("loan-list");
+  yield* await pdf("condition-notes");
   yield csvFile(
     "check-list.csv",
     tableOf(checkListRows(works.map(checkListWork(prepared)), practice.language)),
   );
   if (quoted !== null) {
-    yield* await pdf("quote.pdf", titles.quote, quotePages(quoted, prepared, shared, size, typeface));
+    yield* await pdf("quote");
     yield csvFile("quote.csv", quoteTable(quoted, prepared));
   }
   if (works.length > 0) yield* await recordFiles(prepared, shared);
@@ -184,49 +147,6 @@ const checkListWork =
     composition: one.composition,
     light: lightWords(lights[index]),
   });
-
-function* cutPlanPages(
-  boards: readonly PlannedBoard[],
-  blanks: Blanks,
-  { house, plan: planWords, practice }: Packeted,
-  size: PaperSize,
-  typeface: Typeface,
-): Generator<PdfPage> {
-  for (const [place, { board, material, job, plan, ruler }] of boards.entries()) {
-    const numbers = blanks.numbers[place] ?? [];
-    yield* cutPlan(
-      { board, material, job, plan, numbers, house, planWords, ruler, language: practice.language },
-      size,
-      typeface,
-    );
-  }
-}
-
-function shoppingJob(
-  works: readonly ComposedWork[],
-  boards: readonly PlannedBoard[],
-  frames: readonly PlannedFrames[],
-  { practice, stock, holds }: Prepared,
-  { house, plan: planWords }: Packeted,
-): ShoppingJob {
-  const cut = works.filter(({ stopped }) => !stopped);
-  // Each mat is hinged to its mount along one side.
-  const hinged = works.flatMap(({ composition, quantity, stopped }, index) =>
-    stopped ? [] : [times(holds[index]?.boards.length ?? composition.outer.width, quantity)],
-  );
-  return {
-    boards,
-    mouldings: frames.map((one) => ({ ...one, moulding: one.moulding.name })),
-    works: cut.length,
-    tape: hinged.length === 0 ? null : sum(hinged),
-    currency: stock.currency,
-    priced: stock.priced,
-    house,
-    planWords,
-    ruler: practice.ruler,
-    language: practice.language,
-  };
-}
 
 /** What the bench sheets of this order share. */
 export const packeted = (order: PacketOrder, { practice }: Prepared): Packeted => ({

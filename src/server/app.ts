@@ -10,6 +10,7 @@ import { guard, headers } from "./guard.ts";
 import { carryingRoutes } from "./carrying.ts";
 import { keptPictures } from "./kept-pictures.ts";
 import type { News } from "./news.ts";
+import { paperRoutes, readPaperOrder } from "./paper-routes.ts";
 import type { Papers } from "./papers.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
 import { studioRoutes } from "./studio-routes.ts";
@@ -103,12 +104,12 @@ export function createApp(parts: AppParts): Hono {
   });
 
   app.post("/api/papers/packet", atMost(MOST_BYTES.packet), async (context) => {
-    const asked = await readAsked(context, today());
+    const asked = await readPaperOrder(context, { today, picturesFor });
     if (!asked.ok) return asked.answer;
-    const { show, date, rest } = asked;
-    const made = await papers.packet({ show, date, picture: await picturesFor(show) });
+    const { show, date } = asked.order;
+    const made = await papers.packet(asked.order);
     if (!made.ok) return refuseProblems(context, made.problems);
-    await note(show, rest["id"], "packet");
+    await note(show, asked.rest["id"], "packet");
     // PDFs are compressed already; the date inside is the one asked for, so that equal packets are equal files.
     const zipped = zipSync(Object.fromEntries(made.value), {
       level: 1,
@@ -121,6 +122,7 @@ export function createApp(parts: AppParts): Hono {
     app.route("/api", studioRoutes(studio));
     app.route("/api", carryingRoutes(studio.store, ofExample, studio.newId));
   }
+  app.route("/api/papers", paperRoutes({ papers, today, picturesFor, note, mostBytes: MOST_BYTES.packet }));
 
   app.get("*", (context) => {
     const path = context.req.path.slice(1);

@@ -24,5 +24,7 @@ export const SERVER = {
   noPicture: "no picture, or one that cannot be decoded",
   picture: "a JPEG, PNG, WebP, AVIF, GIF or TIFF",
   export: "a zip that Margent has exported, or one with a show.json",
+  oneOf: (names: readonly string[]): string => `one of ${names.join(", ")}`,
+  paperOfShow: "a paper that this show has a part for",
   date: "a date such as 2026-12-14",
 } as const;

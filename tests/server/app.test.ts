@@ -276,3 +276,21 @@ describe("papers", () => {
     expect(orders).toEqual([]);
   });
 });
+
+describe("one paper at a time", () => {
+  test("[SV9] gives the paper that is named, at the size asked for, and refuses what the show has no part for", async () => {
+    const { app, orders } = appWith();
+    const answer = await postJson(app, "one", { show: SHOW, name: "cut-plan", paper: "a4" });
+    expect(await answer.text()).toBe("%PDF cut-plan");
+    expect(answer.headers.get("content-type")).toBe("application/pdf");
+    expect(orders[0]).toMatchObject({ paper: "a4" });
+    expect((await postJson(app, "one", { show: SHOW, name: "light" })).status).toBe(409);
+    const unknown = await postJson(app, "one", { show: SHOW, name: "poster" });
+    expect(unknown.status).toBe(400);
+    expect(await unknown.json()).toMatchObject({ error: { field: "name" } });
+    const folded = await postJson(app, "previews", { show: SHOW, paper: "a0" });
+    expect(await folded.json()).toMatchObject({ error: { field: "paper", found: "a0" } });
+    const looked = await postJson(app, "previews", { show: SHOW });
+    expect(await looked.json()).toMatchObject({ leftOut: ["No light is said."] });
+  });
+});

@@ -51,6 +51,14 @@ export function appWith({
       orders.push(order);
       return made(text(`%PDF work ${order.work}`));
     },
+    paper: async (order) => {
+      orders.push(order);
+      return made(order.name === "light" ? null : text(`%PDF ${order.name}`));
+    },
+    previews: async (order) => {
+      orders.push(order);
+      return made({ papers: [{ name: "light", page: null }], leftOut: ["No light is said."], plan: 1 });
+    },
     packet: async (order) => {
       orders.push(order);
       return made(
@@ -79,7 +87,7 @@ export function appWith({
 
 export const postJson = async (
   app: Hono,
-  paper: "bench-sheet" | "packet",
+  paper: "bench-sheet" | "packet" | "one" | "previews",
   body: unknown,
   headers: Record<string, string> = {},
 ): Promise<Response> =>

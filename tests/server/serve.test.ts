@@ -21,7 +21,7 @@ const options = (more: Partial<ServeOptions>): ServeOptions => ({
   page: folder,
   home: join(folder, "home"),
   open: false,
-  papers: { benchSheet: nothing, packet: nothing },
+  papers: { benchSheet: nothing, paper: nothing, previews: nothing, packet: nothing },
   clock: () => new Date(2026, 11, 14),
   ...more,
 });

@@ -9,7 +9,9 @@ const slow = async () => {
   return { ok: true, value: new Map([["late.txt", new Uint8Array([1])]]) } as const;
 };
 try {
-  await serve({ page: folder, clock: () => new Date(), papers: { benchSheet: none, packet: slow } });
+  const looked = async () => ({ ok: true, value: { papers: [], leftOut: [], plan: 1 } }) as const;
+  const papers = { benchSheet: none, paper: none, previews: looked, packet: slow };
+  await serve({ page: folder, clock: () => new Date(), papers });
 } catch (error) {
   if (!(error instanceof CannotServe)) throw error;
   process.stderr.write(`${error.message}\n`);
