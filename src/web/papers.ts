@@ -1,5 +1,6 @@
 import type { ShowDocument } from "../show/index.ts";
 import { PAPERS, paperComing, paperHere, paperRefused } from "../words/page.ts";
+import type { PaperName } from "../words/paper-names.ts";
 import type { KeptShow } from "./state/change.ts";
 import { withPictures } from "./pictures.ts";
 import { now } from "./state/chance.ts";
@@ -22,8 +23,20 @@ export async function printBenchSheet(show: KeptShow, work: number): Promise<voi
   await fetchPaper("./api/papers/bench-sheet", body, PAPERS.benchSheet, fileName(title, "bench-sheet.pdf"));
 }
 
-export async function printPacket(show: KeptShow): Promise<void> {
-  const body = { show: documentOfShow(show), date: today() };
+/** One paper of the packet by itself. `title`: what it is called. */
+export async function printPaper(
+  show: KeptShow,
+  name: PaperName,
+  title: string,
+  paper: "a4" | "letter",
+): Promise<void> {
+  const body = { show: documentOfShow(show), name, paper, date: today() };
+  await fetchPaper("./api/papers/one", body, title, fileName(show.name, `${name}.pdf`));
+}
+
+/** Every paper; without a size on the practice's. */
+export async function printPacket(show: KeptShow, paper?: "a4" | "letter"): Promise<void> {
+  const body = { show: documentOfShow(show), paper, date: today() };
   await fetchPaper("./api/papers/packet", body, PAPERS.packet, fileName(show.name, "packet.zip"));
 }
 

@@ -13,6 +13,7 @@ export const PLACES: readonly ShowPlace[] = [
   { at: "works", Shown: file(() => import("./works/works.tsx"))(({ Works }) => Works) },
   { at: "boards", Shown: file(() => import("./boards/boards.tsx"))(({ Boards }) => Boards) },
   { at: "wall", Shown: file(() => import("./wall/wall.tsx"))(({ Wall }) => Wall) },
+  { at: "papers", Shown: file(() => import("./papers-place/papers.tsx"))(({ Papers }) => Papers) },
   { at: "practice", Shown: file(() => import("./practice/practice.tsx"))(({ Practice }) => Practice) },
 ];
 

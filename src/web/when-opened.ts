@@ -1,6 +1,6 @@
 /** What an act or a trouble brings up, in one file: it comes when it is wanted, or in a quiet moment before. */
 export { bringInList, openCopy, openExample } from "./bring-in.ts";
-export { printBenchSheet, printPacket, saveCopy } from "./papers.ts";
+export { printBenchSheet, printPacket, printPaper, saveCopy } from "./papers.ts";
 export { Shows } from "./first/shows.tsx";
 export { beginSending } from "./state/sending.ts";
 export { Strip } from "./strip.tsx";

@@ -8,6 +8,7 @@ export * from "./page/framing.ts";
 export * from "./page/habit-blanks.ts";
 export * from "./page/habit-options.ts";
 export * from "./page/options.ts";
+export * from "./page/papers.ts";
 export * from "./page/practice.ts";
 export * from "./page/says.ts";
 export * from "./page/section.ts";

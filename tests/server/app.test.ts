@@ -278,7 +278,7 @@ describe("papers", () => {
 });
 
 describe("one paper at a time", () => {
-  test("[SV9] gives the paper that is named, at the size asked for, and refuses what the show has no part for", async () => {
+  test("[SV40] gives the paper that is named, at the size asked for, and refuses what the show has no part for", async () => {
     const { app, orders } = appWith();
     const answer = await postJson(app, "one", { show: SHOW, name: "cut-plan", paper: "a4" });
     expect(await answer.text()).toBe("%PDF cut-plan");
