@@ -3,7 +3,7 @@ import { benchSheet } from "../papers/index.ts";
 import { showReadOf } from "../show/index.ts";
 import { integerSolver } from "../solver/index.ts";
 import { PAPER_NAMES } from "../words/paper-names.ts";
-import type { PaperAsked, PaperOrder, Papers } from "./papers.ts";
+import type { PaperAsked, PaperOrder, PaperPreviews, Papers } from "./papers.ts";
 import {
   benchSheetJob,
   filesByName,
@@ -71,11 +71,14 @@ export function papersOf(clock: () => number): Papers {
       if (!planned.ok) return planned;
       const size = asked.paper ?? planned.value.prepared.practice.paper;
       const typeface = pdfTypeface();
-      const papers = PAPER_NAMES.map((name) => {
+      const papers: PaperPreviews["papers"][number][] = [];
+      for (const name of PAPER_NAMES) {
+        // Whoever else asks is answered between two papers.
+        await new Promise((next) => setImmediate(next));
         // The pages after the first are never made.
         const [page = null] = paperPages(name, planned.value, size, typeface);
-        return { name, page };
-      });
+        papers.push({ name, page });
+      }
       return { ok: true, value: { papers, leftOut: leftOutOf(planned.value), plan: order.plan.number } };
     },
     async packet(asked) {
