@@ -93,7 +93,9 @@ describe.skipIf(browserPath === null)(titled("the papers"), () => {
     const page = await visit({ colorScheme, viewport: { width, height: 800 }, hasTouch: width < 500 });
     await page.getByText("Some of them", { exact: true }).click();
     await page.waitForSelector(".which-works");
+    // Thousands of marks are one image each paper: what is in it is no part of the page.
     const { violations } = await new AxeBuilder({ page })
+      .exclude(".paper-page > *")
       .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
       .analyze();
     expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.target.join(" ")}`)).toEqual([]);
