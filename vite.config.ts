@@ -8,7 +8,7 @@ const DEFINES_ONLY =
 
 /** Offered to all by an index, wanted only where a file is brought in or by what follows. */
 const LATER =
-  /\/(zod|fflate|hucre)\/|\/assembly\/(hang|hold|light|record|frame)\/|\/show\/(lists|metadata|[a-z-]*schema|validate)|\/views\/grips|\/words\/(reckoning|page\/(dialogs|files|sums|troubles|ways))/;
+  /\/(zod|fflate|hucre)\/|\/assembly\/(hang|hold|light|record|frame)\/|\/show\/(lists|metadata|[a-z-]*schema|validate)|\/views\/grips|\/words\/(reckoning|page\/(dialogs|files|first|sums|all-works|troubles|ways))/;
 
 /** What boards, frames and walls are reckoned and drawn with: only they want it. */
 const OF_FRAMED =

@@ -16,10 +16,10 @@ export function Strip() {
       {choice && (
         <>
           <button type="button" onClick={() => settle(keepMine)}>
-            {PAGE.keepMine}
+            {TROUBLES.keepMine}
           </button>
           <button type="button" onClick={() => settle(takeTheirs)}>
-            {PAGE.takeTheirs}
+            {TROUBLES.takeTheirs}
           </button>
         </>
       )}
@@ -34,13 +34,13 @@ export function Strip() {
               trouble.value = null;
             }}
           >
-            {PAGE.leaveIt}
+            {TROUBLES.leaveIt}
           </button>
         </>
       )}
       {(now.kind === "unread" || now.kind === "damaged") && (
         <button type="button" onClick={() => saveRecord(now.id)}>
-          {PAGE.saveRecord}
+          {TROUBLES.saveRecord}
         </button>
       )}
     </div>

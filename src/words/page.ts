@@ -1,3 +1,4 @@
+export * from "./page/all-works.ts";
 export * from "./page/blanks.ts";
 export * from "./page/boards.ts";
 export * from "./page/capital.ts";

@@ -18,6 +18,7 @@ import {
   lengthLabel,
   lengthOtherWay,
   PAGE,
+  BEGINNING,
   sayBlankFault,
   sayNotAbove,
   unitOptions,
@@ -173,7 +174,7 @@ export function First() {
         </h1>
         <Sentence class="brief" label={FIRST.title} sentence={FIRST_SENTENCE} blank={blank} fault={fault} />
         <button type="button" class="main-act" onClick={() => layOnTable(said, unit, name)}>
-          {PAGE.layOnTable}
+          {BEGINNING.layOnTable}
         </button>
         <ul class="ways">
           <li>
@@ -186,7 +187,7 @@ export function First() {
           </li>
           <li>
             <FileAct
-              words={PAGE.openCopy}
+              words={BEGINNING.openCopy}
               accept={SHOW_FILES}
               take={(file) => void act(({ openCopy }) => openCopy(file))}
             />
@@ -194,7 +195,7 @@ export function First() {
           </li>
           <li>
             <button type="button" onClick={() => void act(({ openExample }) => openExample())}>
-              {PAGE.openExample}
+              {BEGINNING.openExample}
             </button>
             <span>{FIRST.example}</span>
           </li>

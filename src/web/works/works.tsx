@@ -3,7 +3,7 @@ import { signal } from "../state/signal.ts";
 import type { Level } from "../../assembly/index.ts";
 import { printExact } from "../../lengths/index.ts";
 import { habitsFor } from "../../show/index.ts";
-import { keptSays, PAGE, workAdded, worksState, worksTitle } from "../../words/page.ts";
+import { keptSays, PAGE, ALL_WORKS, workAdded, worksState, worksTitle } from "../../words/page.ts";
 import { FileAct, LIST_FILES } from "../file-act.tsx";
 import { act, whenOpened } from "../later.tsx";
 import { making } from "../state/draft.ts";
@@ -64,17 +64,17 @@ export function Works({ show }: { readonly show: KeptShow }) {
             {PAGE.printPacket}
           </button>
           <button type="button" class="main-act" onClick={() => addWork(show)}>
-            {PAGE.addWork}
+            {ALL_WORKS.addWork}
           </button>
         </div>
       </div>
       {shown.value === "table" ? <Table works={works} /> : <List works={works} />}
       <p class="after-works">
         <button type="button" class="plain" onClick={() => void act(({ saveCopy }) => saveCopy(show))}>
-          {PAGE.saveCopy}
+          {ALL_WORKS.saveCopy}
         </button>
         <a class="button plain" href={addressOf({ at: "first" })}>
-          {PAGE.anotherShow}
+          {ALL_WORKS.anotherShow}
         </a>
       </p>
     </div>
@@ -91,7 +91,7 @@ function laidOf(work: KeptWork): Laid {
 function HowShown() {
   return (
     <fieldset class="choose">
-      <legend class="unseen">{PAGE.howShown}</legend>
+      <legend class="unseen">{ALL_WORKS.howShown}</legend>
       {(["table", "list"] as const).map((way) => (
         <label key={way}>
           <input
@@ -102,7 +102,7 @@ function HowShown() {
               shown.value = way;
             }}
           />
-          <span>{way === "table" ? PAGE.onTable : PAGE.asList}</span>
+          <span>{way === "table" ? ALL_WORKS.onTable : ALL_WORKS.asList}</span>
         </label>
       ))}
     </fieldset>

@@ -23,3 +23,10 @@ export const worksKept = (works: number, at: string): string =>
 export const keptDay = (at: string): string => dateWords(at.slice(0, 10));
 
 export const sayNotAbove = "That cannot be: a length above 0 is wanted.";
+
+/** The ways in which a show begins. */
+export const BEGINNING = {
+  layOnTable: "Lay it on the table",
+  openExample: "Open the example show",
+  openCopy: "Open a saved copy",
+} as const;

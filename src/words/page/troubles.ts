@@ -1,5 +1,9 @@
 /** What stands between a window and what is kept. */
 export const TROUBLES = {
+  saveRecord: "Save its text as a file",
+  leaveIt: "Leave it",
+  keepMine: "Keep mine",
+  takeTheirs: "Take theirs",
   word: "Two hands on one word. Another window has changed it meanwhile.",
   theySay: "It says",
   youSay: "you say",
