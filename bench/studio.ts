@@ -74,7 +74,7 @@ async function measure(kind: string, database: string): Promise<void> {
     assets: new Map(),
     example: { show: { ...show(0), works: [] }, pictures: new Map() },
     clock: () => new Date(),
-    papers: { benchSheet: none, packet: none },
+    papers: { benchSheet: none, paper: none, previews: none, packet: none },
     report,
     studio: { store, news: newsOf(store, report), newId },
   });
