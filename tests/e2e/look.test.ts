@@ -7,7 +7,7 @@ import { weighAll, weighPlaces } from "./weight.ts";
 
 /** What a page may weigh before one can work at a place, in bytes as gzip packs them. */
 const MOST_CODE = 60_000;
-const MOST_CODE_OF_ALL = 150_000;
+const MOST_CODE_OF_ALL = 156_000;
 
 /** What stands against WCAG 2.2 AA, one line for each rule and place. By night only the colours are other ones. */
 async function faultsOf(page: Page, light: "light" | "dark"): Promise<string[]> {
@@ -221,7 +221,7 @@ describe.skipIf(browserPath === null)(titled("the page in every light, size and 
     await page.context().close();
   });
 
-  test("[PG35] the code that a place needs is at most 60 kB packed, and that of all places 150 kB", async () => {
+  test("[PG35] the code that a place needs is at most 60 kB packed, and that of all places 156 kB", async () => {
     for (const { place, atOnce, following } of await weighPlaces(house)) {
       expect(atOnce, place).toBeGreaterThan(20_000);
       expect(atOnce, place).toBeLessThanOrEqual(MOST_CODE);
