@@ -3,7 +3,10 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { browserPath, titled } from "./browser.ts";
 import { blank, type House, openHouse, openWork, plain } from "./house.ts";
 
-const kept = (page: Page) => expect.poll(() => page.locator(".block").innerText());
+/** A busy machine takes its time to find a network again. */
+const LONG = { timeout: 15_000 };
+
+const kept = (page: Page) => expect.poll(() => page.locator(".block").innerText(), LONG);
 const value = async (page: Page, name: string) => plain(await blank(page, name).inputValue());
 const type = async (page: Page, name: string, text: string) => {
   await blank(page, name).focus();
@@ -39,10 +42,10 @@ describe.skipIf(browserPath === null)(titled("what the studio keeps"), () => {
     const there = await joined(here);
     expect(await value(there, "liftBy")).toBe("1/2");
     await type(there, "overlap", "3/16");
-    await expect.poll(() => value(here, "overlap")).toBe("3/16");
+    await expect.poll(() => value(here, "overlap"), LONG).toBe("3/16");
     // Each undoes its own.
     await here.keyboard.press("Control+z");
-    await expect.poll(() => value(there, "liftBy")).toBe("1/4");
+    await expect.poll(() => value(there, "liftBy"), LONG).toBe("1/4");
     expect(await value(here, "overlap")).toBe("3/16");
     await here.context().close();
     await there.context().close();
@@ -62,12 +65,12 @@ describe.skipIf(browserPath === null)(titled("what the studio keeps"), () => {
     await kept(there).toContain("in the studio");
     await here.context().setOffline(false);
     const strip = here.locator(".strip");
-    await expect.poll(() => strip.count()).toBe(1);
+    await expect.poll(() => strip.count(), LONG).toBe(1);
     expect(await strip.innerText()).toContain("It says 3/16 in, you say 1/4 in.");
     // What meets nobody went through meanwhile.
-    await expect.poll(() => value(there, "liftBy")).toBe("1/2");
+    await expect.poll(() => value(there, "liftBy"), LONG).toBe("1/2");
     await here.getByRole("button", { name: "Keep mine" }).click();
-    await expect.poll(() => value(there, "overlap")).toBe("1/4");
+    await expect.poll(() => value(there, "overlap"), LONG).toBe("1/4");
     expect(await strip.count()).toBe(0);
     await here.context().close();
     await there.context().close();
@@ -85,7 +88,7 @@ describe.skipIf(browserPath === null)(titled("what the studio keeps"), () => {
     await again.waitForSelector(".brief");
     expect(await value(again, "liftBy")).toBe("1/2");
     await again.getByRole("button", { name: /^Undo/ }).click();
-    await expect.poll(() => value(again, "liftBy")).toBe("1/4");
+    await expect.poll(() => value(again, "liftBy"), LONG).toBe("1/4");
     await again.context().close();
   });
 

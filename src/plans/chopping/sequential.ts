@@ -17,6 +17,9 @@ export interface ChoppingWork {
 /** Longer rails are worth a little more than their length: they are the harder to place. */
 const STEEPNESS = 1.02;
 
+/** So many lengths are filled between two looks at the time. */
+const FILLS = 8;
+
 /**
  * One length after the other, each filled with what is worth most of what is left, again and again
  * with the values put right: kinds that came to lie on lengths with much waste are worth more in the
@@ -55,8 +58,8 @@ function turnOf(
   const stocks = whole.stocks.map((stock) => ({ ...stock }));
   const cheapest = Math.min(...stocks.map(({ price, capacity }) => price / Math.max(1, capacity)));
   const bars: Pattern[] = [];
-  for (;;) {
-    if (timeIsUp()) return null;
+  for (let fill = 1; ; fill++) {
+    if (fill % FILLS === 0 && timeIsUp()) return null;
     const { worth, patterns } = pricing.best(stocks, values, left);
     let best = -1;
     let most = 0;
