@@ -35,10 +35,11 @@ export function Framing({ show, work }: { readonly show: KeptShow; readonly work
   const { practice, frames } = show;
   const kinds = useMemo(() => kindsOf(show), [practice, frames]);
   const made = useMemo(() => {
+    if (kinds.length === 0) return null;
     const read = readOf({ ...show, works: [work] });
     return worksInFrames(read.works, practiceOfShow(read));
   }, [work, practice, frames]);
-  if (kinds.length === 0) return null;
+  if (made === null) return null;
   const plan = made.framed[0] ?? null;
   const ruler = made.works[0]?.composition.design.ruler ?? null;
   const named = namedKind(work.frame);
