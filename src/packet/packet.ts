@@ -3,7 +3,7 @@ import { shoppingRows } from "../papers/index.ts";
 import type { Problem } from "../show/index.ts";
 import { type CheckListWork, checkListRows } from "../words/index.ts";
 import type { PaperName } from "../words/paper-names.ts";
-import { benchDay } from "./bench-day.ts";
+import { type BenchDay, benchDay } from "./bench-day.ts";
 import { benchOrder } from "./bench-order.ts";
 import { houseOf, type Packeted, workWords } from "./bench-sheets.ts";
 import { numberBlanks } from "./blanks.ts";
@@ -63,7 +63,9 @@ export function planPacket(
   );
   const quoted = isPriced(prepared.value) ? quotePacket(prepared.value, boards, blanks, frames, plans) : null;
   const shared = packeted(order, prepared.value);
-  return { ok: true, value: { prepared: prepared.value, shared, boards, blanks, frames, quoted } };
+  let found: BenchDay | null = null;
+  const day = (): BenchDay => (found ??= benchDay(works, blanks));
+  return { ok: true, value: { prepared: prepared.value, shared, boards, blanks, frames, quoted, day } };
 }
 
 /** Makes every paper and list of a show's packet. The same order makes the same bytes, as long as its plans fit in their time. */
@@ -75,10 +77,14 @@ export async function makePacket(order: PacketOrder): Promise<PacketMade> {
   return { ok: true, value: { files, prepared, boards, frames, leftOut: leftOutOf(planned.value) } };
 }
 
-/** One paper of a packet as PDF, without the others; null where the show has no part for it. */
-export function paperFile(name: PaperName, order: PacketOrder, planned: Planned): Promise<Uint8Array | null> {
+/** One paper of a packet as PDF, without the others; null where the show has no part for it. A typeface that is shared remembers the words it has measured. */
+export function paperFile(
+  name: PaperName,
+  order: PacketOrder,
+  planned: Planned,
+  typeface = pdfTypeface(),
+): Promise<Uint8Array | null> {
   const { practice, works } = planned.prepared;
-  const typeface = pdfTypeface();
   const told = (done: number): void => order.progress({ doing: "printing", done, of: works.length });
   return pdfBytes(paperPages(name, planned, order.paper ?? practice.paper, typeface, told), {
     date: noonOf(order.date),
@@ -90,11 +96,12 @@ export function paperFile(name: PaperName, order: PacketOrder, planned: Planned)
 }
 
 async function* filesOf(order: PacketOrder, planned: Planned): AsyncGenerator<PacketFile> {
-  const { prepared, shared, boards, blanks, frames, quoted } = planned;
+  const { prepared, shared, boards, blanks, frames, quoted, day } = planned;
   const { practice, works } = prepared;
+  const typeface = pdfTypeface();
   /** A paper without a page is left out. */
   const pdf = async (name: PaperName): Promise<PacketFile[]> => {
-    const bytes = await paperFile(name, order, planned);
+    const bytes = await paperFile(name, order, planned, typeface);
     return bytes === null ? [] : [{ name: `${name}.pdf`, bytes }];
   };
   yield* await pdf("bench-sheets");
@@ -118,7 +125,7 @@ async function* filesOf(order: PacketOrder, planned: Planned): AsyncGenerator<Pa
   yield* await pdf("hanging");
   yield* await pdf("light");
   yield* await pdf("bench-order");
-  yield csvFile("bench-order.csv", benchOrder(benchDay(works, blanks)));
+  yield csvFile("bench-order.csv", benchOrder(day()));
   yield* await pdf("labels");
   yield* await pdf("back-labels");
   yield* await pdf("wall-labels");

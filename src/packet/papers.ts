@@ -13,7 +13,7 @@ import {
 import { sum, times } from "../lengths/index.ts";
 import { PACKET } from "../words/packet.ts";
 import type { PaperName } from "../words/paper-names.ts";
-import { benchDay } from "./bench-day.ts";
+import type { BenchDay } from "./bench-day.ts";
 import { benchOrderJob } from "./bench-order.ts";
 import { benchSheetPages, type Packeted } from "./bench-sheets.ts";
 import type { Blanks } from "./blanks.ts";
@@ -39,6 +39,8 @@ export interface Planned {
   readonly frames: readonly PlannedFrames[];
   /** Null: no price is known. */
   readonly quoted: Quoted | null;
+  /** The mats of the day in their order, found when a paper first asks. */
+  readonly day: () => BenchDay;
 }
 
 export const PAPER_TITLES: Readonly<Record<PaperName, string>> = {
@@ -80,8 +82,8 @@ const PAGES: Readonly<Record<PaperName, Pages>> = {
     planned.boards.length === 0 ? [] : shoppingList(shoppingJob(planned), size, typeface),
   hanging: ({ prepared, shared }, size, typeface) => hangingPages(prepared.walls, shared, size, typeface),
   light: ({ prepared, shared }, size, typeface) => lightPages(prepared, shared, size, typeface),
-  "bench-order": ({ prepared, blanks, shared }, size, typeface) =>
-    benchOrderPaper(benchOrderJob(benchDay(prepared.works, blanks), blanks, shared), size, typeface),
+  "bench-order": ({ blanks, shared, day }, size, typeface) =>
+    benchOrderPaper(benchOrderJob(day(), blanks, shared), size, typeface),
   labels: ({ prepared, blanks, shared }, size, typeface) =>
     boardLabels(labelsJob(prepared, blanks, shared), size, typeface),
   "back-labels": ({ prepared, blanks, shared }, size, typeface) =>
