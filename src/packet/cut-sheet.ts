@@ -1,6 +1,6 @@
 import type { Size } from "../geometry/index.ts";
 import { printExact, type Unit } from "../lengths/index.ts";
-import type { CuttingPlan, Placement } from "../plans/cutting/index.ts";
+import { type CuttingPlan, isWorthKeeping, type Placement } from "../plans/cutting/index.ts";
 import { type CutBlankDocument, nameOfWork, type Stock, type StockDocument } from "../show/index.ts";
 import { RACK_NAMES } from "../words/packet.ts";
 import type { BoardJob } from "./boards.ts";
@@ -56,10 +56,10 @@ export function afterCutting(
       (other) =>
         other.from.kind === "drop-out" && other.from.sheet === index && other.from.placement === placement,
     );
-    return hosts || worthKeeping(window, job.least) ? [kept(RACK_NAMES.window(piece.name), window)] : [];
+    return hosts || isWorthKeeping(window, job.least) ? [kept(RACK_NAMES.window(piece.name), window)] : [];
   });
   return {
-    stock: { ...before.stock, sheets: [...left, ...windows].reduce(withAlike, rest) },
+    stock: { ...before.stock, sheets: [...left, ...windows].reduce(withSheet, rest) },
     cut: sheet.placements.reduce(
       (cut, lies) => withBlank(cut, blankOf(lies, board, uses[lies.piece]?.work, works, unit)),
       before.cut,
@@ -67,25 +67,28 @@ export function afterCutting(
   };
 }
 
-const worthKeeping = (size: Size, least: Size | null): boolean =>
-  least !== null &&
-  Math.min(size.width, size.height) >= Math.min(least.width, least.height) &&
-  Math.max(size.width, size.height) >= Math.max(least.width, least.height);
-
-/** Alike ones are one entry with more copies. */
-function withAlike(sheets: readonly Sheet[], sheet: Sheet): Sheet[] {
-  const alike = sheets.findIndex(
-    (one) =>
-      one.name === sheet.name &&
-      one.board === sheet.board &&
-      one.width === sheet.width &&
-      one.height === sheet.height &&
-      one.cost === 0,
-  );
-  return alike < 0
-    ? [...sheets, sheet]
-    : sheets.map((one, index) => (index === alike ? { ...one, copies: (one.copies ?? 0) + 1 } : one));
+/** A list with one more of something: alike ones are one entry that is counted. */
+function withOne<Entry extends object>(
+  list: readonly Entry[],
+  one: Entry,
+  alike: readonly (keyof Entry)[],
+  counted: (entry: Entry) => Entry,
+): Entry[] {
+  const there = list.findIndex((entry) => alike.every((key) => entry[key] === one[key]));
+  return there < 0 ? [...list, one] : list.map((entry, index) => (index === there ? counted(entry) : entry));
 }
+
+const withSheet = (sheets: readonly Sheet[], sheet: Sheet): Sheet[] =>
+  withOne(sheets, sheet, ["name", "board", "width", "height", "cost"], (one) => ({
+    ...one,
+    copies: (one.copies ?? 0) + 1,
+  }));
+
+const withBlank = (cut: readonly CutBlankDocument[], blank: CutBlankDocument): CutBlankDocument[] =>
+  withOne(cut, blank, ["work", "board", "width", "height"], (one) => ({
+    ...one,
+    count: (one.count ?? 1) + 1,
+  }));
 
 function blankOf(
   { width, height }: Placement,
@@ -103,17 +106,4 @@ function blankOf(
     width: printExact(long, unit),
     height: printExact(short, unit),
   };
-}
-
-function withBlank(cut: readonly CutBlankDocument[], blank: CutBlankDocument): CutBlankDocument[] {
-  const alike = cut.findIndex(
-    (one) =>
-      one.work === blank.work &&
-      one.board === blank.board &&
-      one.width === blank.width &&
-      one.height === blank.height,
-  );
-  return alike < 0
-    ? [...cut, blank]
-    : cut.map((one, index) => (index === alike ? { ...one, count: (one.count ?? 1) + 1 } : one));
 }

@@ -1,13 +1,12 @@
 import { bestFitting, type Fit, planFrame } from "../assembly/index.ts";
-import { subtract, times } from "../lengths/index.ts";
-import type { PieceWanted } from "../plans/index.ts";
+import { type PieceWanted, usableOf } from "../plans/index.ts";
 import {
   type ComposeDocument,
   fitJson,
   type FrameKind,
+  inPractice,
   practiceFor,
   type PracticeDocument,
-  type Problem,
   type Read,
   type Stock,
   type StockBoard,
@@ -44,7 +43,7 @@ export function reuseOfOne(
   const [read] = works;
   if (read === undefined) return { ok: false, problems: problems.map(({ problem }) => problem) };
   const habits = practiceFor(practice, read.composition.design.ruler.unit);
-  if (!habits.ok) return inFile(habits.problems);
+  if (!habits.ok) return inPractice(habits.problems);
   const { frame, composition } = read;
   const [work] = withFrameStops([read], [frame === null ? null : planFrame(composition, frame.frame)]);
   if (work === undefined) throw new RangeError("one work in, one out");
@@ -76,15 +75,10 @@ export function reuseOfOne(
   };
 }
 
-const inFile = (problems: readonly Problem[]): Read<never> => ({
-  ok: false,
-  problems: problems.map((problem) => ({ ...problem, field: `practice.${problem.field}` })),
-});
-
 /** Whether a piece can be cut from what is left of a sheet when its edges are trimmed. */
-function isLargeEnough({ width, height, trim }: StockBoard, piece: PieceWanted): boolean {
-  const [wide, high] = [subtract(width, times(trim, 2)), subtract(height, times(trim, 2))];
-  const fits = (w: number, h: number): boolean => w <= wide && h <= high;
+function isLargeEnough(sheet: StockBoard, piece: PieceWanted): boolean {
+  const { width, height } = usableOf(sheet);
+  const fits = (w: number, h: number): boolean => w <= width && h <= height;
   return fits(piece.width, piece.height) || (piece.turns && fits(piece.height, piece.width));
 }
 

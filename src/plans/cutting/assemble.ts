@@ -3,7 +3,7 @@ import { type Length, ticks } from "../../lengths/index.ts";
 import { at } from "../at.ts";
 import type { Edges, Measure } from "./bench.ts";
 import { orderCuts, type CutOrder } from "./cuts.ts";
-import type { CuttingJob } from "./job.ts";
+import { type CuttingJob, isWorthKeeping } from "./job.ts";
 import { extent, type Layout, layoutKey, type Part, resized, tidied, transposed } from "./layout.ts";
 import type { Leftover, Placement, PlannedSheet, Source } from "./plan.ts";
 import { boxOf } from "./ways.ts";
@@ -167,10 +167,5 @@ function leftoverOf(part: Edges, usable: Edges, least: Size | null): Leftover[] 
   };
   if (inside.left >= inside.right || inside.top >= inside.foot) return [];
   const box = boxOf(inside);
-  return [{ ...box, keep: least !== null && holds(box, least) }];
+  return [{ ...box, keep: isWorthKeeping(box, least) }];
 }
-
-/** Whether a board is at least `least`, either way up. */
-const holds = (board: Size, least: Size): boolean =>
-  (board.width >= least.width && board.height >= least.height) ||
-  (board.width >= least.height && board.height >= least.width);

@@ -1,7 +1,7 @@
 import { larger, type Length, smaller, subtract } from "../../lengths/index.ts";
 import { at } from "../at.ts";
 import type { CuttingCheck } from "./checks.ts";
-import type { CuttingJob, StockSheet } from "./job.ts";
+import { type CuttingJob, usableOf } from "./job.ts";
 import type { PlannedSheet } from "./plan.ts";
 import type { WholeJob } from "./whole.ts";
 
@@ -39,11 +39,6 @@ function largest(job: CuttingJob): { readonly width: Length; readonly height: Le
     null,
   );
 }
-
-const usableOf = ({ width, height, trim }: StockSheet) => ({
-  width: larger(0 as Length, subtract(width, (2 * trim) as Length)),
-  height: larger(0 as Length, subtract(height, (2 * trim) as Length)),
-});
 
 /** One warning for each direction in which sheets of a stock have hardly anything to spare. */
 function tightChecks(job: CuttingJob, sheets: readonly PlannedSheet[], stock: number): CuttingCheck[] {

@@ -3,11 +3,13 @@ export type { CuttingCheck } from "./checks.ts";
 export type { CuttingFault } from "./faults.ts";
 export {
   type CuttingJob,
+  isWorthKeeping,
   LONGEST_SIDE,
   MOST_ENTRIES,
   MOST_PIECES,
   type PieceWanted,
   type StockSheet,
+  usableOf,
 } from "./job.ts";
 export type {
   BoundArgument,

@@ -1,5 +1,5 @@
 import type { Size } from "../../geometry/index.ts";
-import type { Length } from "../../lengths/index.ts";
+import { larger, type Length, subtract, ZERO } from "../../lengths/index.ts";
 
 /** A kind of sheet that can be cut from: bought, or an offcut of the rack (one copy, cost nought, trim nought). */
 export interface StockSheet {
@@ -81,3 +81,15 @@ export function requireSoundJob(job: CuttingJob): void {
   if (pieces > MOST_PIECES) throw new RangeError(`${pieces} pieces in one job`);
   if (!whole(job.kerf)) throw new RangeError("kerf");
 }
+
+/** What of a sheet pieces may lie on: all of it within its trim. */
+export const usableOf = ({ width, height, trim }: Pick<StockSheet, "width" | "height" | "trim">): Size => ({
+  width: larger(ZERO, subtract(width, (2 * trim) as Length)),
+  height: larger(ZERO, subtract(height, (2 * trim) as Length)),
+});
+
+/** Whether a board is worth keeping: at least as large as `least`, either way up; null: none is. */
+export const isWorthKeeping = (board: Size, least: Size | null): boolean =>
+  least !== null &&
+  ((board.width >= least.width && board.height >= least.height) ||
+    (board.width >= least.height && board.height >= least.width));
