@@ -1,3 +1,4 @@
+import type { PaperSize } from "../papers/index.ts";
 import { type IntegerSolver, readPrice } from "../plans/index.ts";
 import type { FramePlan, HoldPlan, LightPlan } from "../assembly/index.ts";
 import { framesShort } from "./framed.ts";
@@ -46,7 +47,7 @@ export interface PacketOrder {
     readonly number: number;
     readonly makesVoid: { readonly number: number; readonly date: string } | null;
   };
-  readonly paper: "a4" | "letter" | null;
+  readonly paper: PaperSize | null;
   /** The bytes of a work's picture, by what the work says; undefined where there are none. */
   readonly picture: (address: string) => Uint8Array | undefined;
   /** How long each board's plan may take. */

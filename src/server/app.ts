@@ -2,18 +2,18 @@ import { zipSync } from "fflate";
 import { type Context, Hono } from "hono";
 import { localDay } from "../packet/index.ts";
 import { foundText, type ShowDocument, withIds } from "../show/index.ts";
-import { answers, type Elsewhere, notePaper, type Store } from "../storage/index.ts";
+import { answers, type Elsewhere, notePaper } from "../storage/index.ts";
 import { SERVER } from "../words/server.ts";
 import type { Asset, Assets } from "./assets.ts";
+import { file } from "./attachment.ts";
 import { atMost, readAsked } from "./body.ts";
 import { guard, headers } from "./guard.ts";
 import { carryingRoutes } from "./carrying.ts";
 import { keptPictures } from "./kept-pictures.ts";
-import type { News } from "./news.ts";
 import { paperRoutes, readPaperOrder } from "./paper-routes.ts";
 import type { Papers } from "./papers.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
-import { studioRoutes } from "./studio-routes.ts";
+import { type Studio, studioRoutes } from "./studio-routes.ts";
 
 /** The show to try everything on, its pictures by their file names. */
 export interface Example {
@@ -32,13 +32,6 @@ export interface AppParts {
   readonly report: (fault: unknown) => void;
   /** The port listened on, for the Host check; null where any will do. */
   readonly port?: () => number | null;
-}
-
-/** An open store, who tells the pages of its changes, and where new ids come from. */
-export interface Studio {
-  readonly store: Store;
-  readonly news: News;
-  readonly newId: () => string;
 }
 
 /** A work's longest outlines come to about 2 MB of JSON. */
@@ -173,18 +166,4 @@ function send(context: Context, asset: Asset | undefined): Response | Promise<Re
     .map((tag) => tag.trim().replace(/^W\//, ""));
   if (held.includes(asset.etag) || held.includes("*")) return context.body(null, 304);
   return context.body(asset.bytes, 200, { "Content-Type": asset.type });
-}
-
-function file(
-  context: Context,
-  bytes: Uint8Array,
-  type: string,
-  place: "inline" | "attachment",
-  name: string,
-): Response {
-  return context.body(new Uint8Array(bytes), 200, {
-    "Content-Type": type,
-    "Content-Disposition": `${place}; filename="${name}"`,
-    "Cache-Control": "no-store",
-  });
 }

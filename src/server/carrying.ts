@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { type Context, Hono } from "hono";
 import { backup, CannotKeep, type Elsewhere, exported, importArchive, type Store } from "../storage/index.ts";
 import { SERVER } from "../words/server.ts";
+import { file, fileHeaders } from "./attachment.ts";
 import { atMost, readBytes } from "./body.ts";
 import { refusal } from "./refusal.ts";
 
@@ -19,7 +20,7 @@ export function carryingRoutes(store: Store, elsewhere: Elsewhere, newId: () => 
     // The first part is made before the answer begins, so that what cannot be exported is refused.
     const first = await parts.next().catch((error: unknown) => refuse(context, error));
     if (first instanceof Response) return first;
-    return stream(context, first, parts, "application/zip", show === undefined ? "studio.zip" : "show.zip");
+    return stream(context, first, parts, show === undefined ? "studio.zip" : "show.zip");
   });
   routes.post("/import", atMost(MOST_IMPORTED), async (context) => {
     const body = await readBytes(context, ZIP, SERVER.export);
@@ -36,19 +37,13 @@ export function carryingRoutes(store: Store, elsewhere: Elsewhere, newId: () => 
       const name = store.copyTo === null ? "studio.zip" : "studio.db";
       await backup(store, elsewhere, join(folder, name));
       const bytes = await readFile(join(folder, name));
-      return context.body(new Uint8Array(bytes), 200, headers("application/octet-stream", name));
+      return file(context, bytes, "application/octet-stream", "attachment", name);
     } finally {
       await rm(folder, { recursive: true });
     }
   });
   return routes;
 }
-
-const headers = (type: string, name: string) => ({
-  "Content-Type": type,
-  "Content-Disposition": `attachment; filename="${name}"`,
-  "Cache-Control": "no-store",
-});
 
 function refuse(context: Context, error: unknown): Response {
   if (!(error instanceof CannotKeep)) throw error;
@@ -59,7 +54,6 @@ function stream(
   context: Context,
   first: IteratorResult<Uint8Array>,
   parts: AsyncIterator<Uint8Array>,
-  type: string,
   name: string,
 ): Response {
   let next: Promise<IteratorResult<Uint8Array>> = Promise.resolve(first);
@@ -72,5 +66,5 @@ function stream(
       return undefined;
     },
   });
-  return context.body(body, 200, headers(type, name));
+  return context.body(body, 200, fileHeaders("application/zip", "attachment", name));
 }

@@ -1,4 +1,4 @@
-export { type AppParts, createApp, type Example, MOST_BYTES, picturesOf, type Studio } from "./app.ts";
+export { type AppParts, createApp, type Example, MOST_BYTES, picturesOf } from "./app.ts";
 export { type Asset, type Assets, assetOf, readAssets } from "./assets.ts";
 export { hasScreen, opener } from "./browser.ts";
 export { type Listening, listen } from "./listen.ts";
@@ -9,3 +9,4 @@ export { usualHome } from "./home.ts";
 export { newId } from "./ids.ts";
 export { newsOf } from "./news.ts";
 export { projectFolder } from "./project.ts";
+export type { Studio } from "./studio-routes.ts";

@@ -1,4 +1,4 @@
-import type { Store } from "../storage/index.ts";
+import { showStates, type Store } from "../storage/index.ts";
 
 /** That a show has a new last change. */
 export interface ShowNews {
@@ -38,8 +38,7 @@ export function newsOf(store: Store, report: (fault: unknown) => void): News {
     }
     under = true;
     try {
-      const rows = await store.db.selectFrom("shows").select(["id", "number", "at"]).execute();
-      for (const { id, number, at } of rows) {
+      for (const { id, number, at } of await showStates(store)) {
         const state = `${number} ${at}`;
         const before = known.get(id);
         known.set(id, state);

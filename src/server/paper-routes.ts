@@ -2,6 +2,7 @@ import { type Context, Hono } from "hono";
 import { foundText, type ShowDocument } from "../show/index.ts";
 import { PAPER_NAMES } from "../words/paper-names.ts";
 import { SERVER } from "../words/server.ts";
+import { file } from "./attachment.ts";
 import { atMost, readAsked } from "./body.ts";
 import type { PaperAsked, Papers } from "./papers.ts";
 import { refusal, refuseProblems } from "./refusal.ts";
@@ -60,11 +61,7 @@ export function paperRoutes(parts: Parts): Hono {
     if (made.value === null)
       return refusal(context, 409, { field: "name", found: name, wanted: SERVER.paperOfShow });
     await parts.note(asked.order.show, asked.rest["id"], name);
-    return context.body(new Uint8Array(made.value), 200, {
-      "Content-Type": "application/pdf",
-      "Content-Disposition": `inline; filename="${name}.pdf"`,
-      "Cache-Control": "no-store",
-    });
+    return file(context, made.value, "application/pdf", "inline", `${name}.pdf`);
   });
   app.post("/previews", atMost(mostBytes), async (context) => {
     const asked = await readPaperOrder(context, parts);

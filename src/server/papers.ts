@@ -1,4 +1,5 @@
 import type { Drawing } from "../drawings/index.ts";
+import type { PaperSize } from "../papers/index.ts";
 import type { Read, ShowDocument } from "../show/index.ts";
 import type { PaperName } from "../words/paper-names.ts";
 
@@ -10,7 +11,7 @@ export interface PaperOrder {
 }
 
 /** A paper's size; null: the practice's. */
-export type PaperAsked = PaperOrder & { readonly paper: "a4" | "letter" | null };
+export type PaperAsked = PaperOrder & { readonly paper: PaperSize | null };
 
 /** What a show prints, before it is printed. */
 export interface PaperPreviews {

@@ -1,7 +1,7 @@
 import { type Context, Hono } from "hono";
 import { streamSSE } from "hono/streaming";
 import * as z from "zod/mini";
-import { changeDocument, practiceDocument, showDocument, withIds } from "../show/index.ts";
+import { ACTS, changeDocument, practiceDocument, showDocument, withIds } from "../show/index.ts";
 import {
   beginShow,
   entriesSince,
@@ -44,7 +44,7 @@ const sent = z.object({
       z.object({
         stamp: word,
         window: word,
-        act: z.enum(["do", "undo", "redo"]),
+        act: z.enum(ACTS),
         of: z.nullable(word),
         change: changeDocument,
       }),
@@ -54,7 +54,8 @@ const sent = z.object({
 const undoing = z.object({ window: word, stamp: word });
 const practised = z.object({ practice: practiceDocument, base: whole });
 
-export interface StudioParts {
+/** An open store, who tells the pages of its changes, and where new ids come from. */
+export interface Studio {
   readonly store: Store;
   readonly news: News;
   readonly newId: () => string;
@@ -64,7 +65,7 @@ const none = (context: Context): Response =>
   refusal(context, 404, { field: "id", found: context.req.param("id") ?? "", wanted: SERVER.show });
 
 /** What the studio keeps, by addresses below `/api`: every write is on the disk before it is answered. */
-export function studioRoutes({ store, news, newId }: StudioParts): Hono {
+export function studioRoutes({ store, news, newId }: Studio): Hono {
   const routes = new Hono();
   routes.get("/shows", async (context) =>
     fresh(context, { kept: { kind: store.kind, place: store.place }, shows: await listShows(store) }),

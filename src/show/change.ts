@@ -39,6 +39,10 @@ export type Change = { readonly said: string } & (
   | { readonly kind: "move"; readonly work: string; readonly from: number; readonly to: number }
 );
 
+/** How a change came to be made: for the first time, taken back, or made again. */
+export const ACTS = ["do", "undo", "redo"] as const;
+export type Act = (typeof ACTS)[number];
+
 /** The keys that change, each with its whole value; undefined where an optional key is absent. */
 export type Patch<T> = { readonly [K in keyof T]?: T[K] };
 
@@ -123,18 +127,18 @@ export function inverse(change: Change): Change {
   }
 }
 
-/** The show with the change made. `anyway` makes it also where someone else has changed the same thing. */
-export function apply(show: KeptShow, change: Change, anyway = false): Applied {
+/** The show with the change made, unless someone else has changed the same thing. */
+export function apply(show: KeptShow, change: Change): Applied {
   switch (change.kind) {
     case "design":
     case "facts":
-      return patchWork(show, change, anyway);
+      return patchWork(show, change);
     case "show": {
-      const next = patch<ShowFacts, KeptShow>(show, change, anyway);
+      const next = patch<ShowFacts, KeptShow>(show, change);
       return next.ok ? { ok: true, show: next.value } : next;
     }
     case "practice": {
-      const next = patch<PracticeDocument, PracticeDocument>(show.practice ?? {}, change, anyway);
+      const next = patch<PracticeDocument, PracticeDocument>(show.practice ?? {}, change);
       return next.ok ? { ok: true, show: { ...show, practice: next.value } } : next;
     }
     case "add": {
@@ -144,8 +148,7 @@ export function apply(show: KeptShow, change: Change, anyway = false): Applied {
     }
     case "remove": {
       const there = show.works.find(({ id }) => id === change.work.id);
-      if (there === undefined || !(anyway || sameJson(there, change.work)))
-        return { ok: false, theirs: there };
+      if (there === undefined || !sameJson(there, change.work)) return { ok: false, theirs: there };
       return done(
         show,
         show.works.filter(({ id }) => id !== change.work.id),
@@ -165,10 +168,10 @@ const done = (show: KeptShow, works: readonly KeptWork[]): Applied => ({
   show: { ...show, works },
 });
 
-function patchWork(show: KeptShow, change: Change & { kind: "design" | "facts" }, anyway: boolean): Applied {
+function patchWork(show: KeptShow, change: Change & { kind: "design" | "facts" }): Applied {
   const work = show.works.find(({ id }) => id === change.work);
   if (work === undefined) return { ok: false, theirs: undefined };
-  const next = change.kind === "design" ? patchDesign(work, change, anyway) : patch(work, change, anyway);
+  const next = change.kind === "design" ? patchDesign(work, change) : patch(work, change);
   if (!next.ok) return next;
   return done(
     show,
@@ -176,12 +179,8 @@ function patchWork(show: KeptShow, change: Change & { kind: "design" | "facts" }
   );
 }
 
-function patchDesign(
-  work: KeptWork,
-  change: Change & { kind: "design" },
-  anyway: boolean,
-): Patched<KeptWork> {
-  const design = patch(work.design, change, anyway);
+function patchDesign(work: KeptWork, change: Change & { kind: "design" }): Patched<KeptWork> {
+  const design = patch(work.design, change);
   return design.ok ? { ok: true, value: { ...work, design: design.value } } : design;
 }
 
@@ -190,12 +189,11 @@ type Patched<T> = { readonly ok: true; readonly value: T } | { readonly ok: fals
 function patch<Part extends object, Whole extends Part>(
   value: Whole,
   { before, after }: { readonly before: Patch<Part>; readonly after: Patch<Part> },
-  anyway: boolean,
 ): Patched<Whole> {
   const next = { ...value };
   // A key that only one side names is absent on the other, so that a patch is the same value as JSON.
   for (const key of keysOf<Patch<Part>>(before, after)) {
-    if (!anyway && !sameJson(value[key], before[key])) return { ok: false, theirs: value[key] };
+    if (!sameJson(value[key], before[key])) return { ok: false, theirs: value[key] };
     if (after[key] === undefined) delete next[key];
     else Object.assign(next, { [key]: after[key] });
   }

@@ -9,6 +9,8 @@ export {
   compositionJson,
 } from "./compose-json.ts";
 export {
+  type Act,
+  ACTS,
   type Applied,
   apply,
   type Change,

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { changeDocument, practiceDocument } from "../show/index.ts";
+import { ACTS, changeDocument, practiceDocument } from "../show/index.ts";
 import { EXPORT_FORMAT } from "./archive-names.ts";
 
 const whole = z.int().check(z.minimum(0));
@@ -20,7 +20,7 @@ export const historyDocument = z.array(
     stamp: word,
     window: word,
     at: word,
-    act: z.enum(["do", "undo", "redo"]),
+    act: z.enum(ACTS),
     of: z.nullable(word),
     change: changeDocument,
     inverse: changeDocument,

@@ -1,5 +1,5 @@
-import { apply, type Change, exactly, inverse, type KeptShow } from "../show/index.ts";
-import { type Act, entriesSince, type Entry, rowOf } from "./entries.ts";
+import { type Act, apply, type Change, exactly, inverse, type KeptShow } from "../show/index.ts";
+import { entriesSince, type Entry, rowOf } from "./entries.ts";
 import { reorder } from "./order.ts";
 import { levelOf, showFields, workFields, writeSheets } from "./rows.ts";
 import { knownShow, remember, tell } from "./shows.ts";

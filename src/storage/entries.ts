@@ -1,4 +1,4 @@
-import type { Change } from "../show/index.ts";
+import { type Act, ACTS, type Change } from "../show/index.ts";
 import type { ChangeTable, Database } from "./tables.ts";
 
 /** A change as it is kept: the page's own value, with who made it and when, and what it takes back. */
@@ -17,10 +17,6 @@ export interface Entry {
   readonly inverse: Change;
 }
 
-export type Act = "do" | "undo" | "redo";
-
-const ACTS: readonly string[] = ["do", "undo", "redo"] satisfies readonly Act[];
-
 /** The entry of a row: written by this code after its change was checked. */
 function entryOf({ number, stamp, window, at, act, of, change, inverse }: ChangeTable): Entry {
   if (!isAct(act)) throw new Error(`no act of a change: ${act}`);
@@ -36,7 +32,7 @@ function entryOf({ number, stamp, window, at, act, of, change, inverse }: Change
   };
 }
 
-const isAct = (act: string): act is Act => ACTS.includes(act);
+const isAct = (act: string): act is Act => ACTS.some((one) => one === act);
 
 export const rowOf = (show: string, { change, inverse, ...entry }: Entry): ChangeTable => ({
   ...entry,

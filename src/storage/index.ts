@@ -1,7 +1,7 @@
 export { answers, FILE, openStore, type Store, type StoreOptions } from "./store.ts";
 export { CannotKeep } from "./cannot-keep.ts";
 export { makeChanges, type Outcome, type Sent } from "./changes.ts";
-export { type Act, entriesSince, type Entry, type Stacks, stacksOf } from "./entries.ts";
+export { entriesSince, type Entry, type Stacks, stacksOf } from "./entries.ts";
 export {
   type Asked,
   listSheets,
@@ -20,7 +20,7 @@ export {
   readPicture,
   sumOf,
 } from "./pictures.ts";
-export { beginShow, readShow, removeShow, type StoredShow } from "./shows.ts";
+export { beginShow, readShow, removeShow, showStates, type StoredShow } from "./shows.ts";
 export { readPractice, type StudioPractice, writePractice } from "./studio.ts";
 export { redo, undo, type Undone, type Undoing } from "./undo.ts";
 export { type Imported, importArchive } from "./archive-in.ts";

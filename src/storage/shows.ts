@@ -115,6 +115,10 @@ export function remember({ known }: Store, id: string, show: Known): void {
   if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
 }
 
+/** How far every show has come, for whoever looks for what others have made. */
+export const showStates = ({ db }: Store): Promise<readonly Pick<StoredShow, "id" | "number" | "at">[]> =>
+  db.selectFrom("shows").select(["id", "number", "at"]).execute();
+
 /** Takes a show off the list with all that belongs to it. False where there is none. */
 export async function removeShow(store: Store, id: string): Promise<boolean> {
   const { numDeletedRows } = await store.db.deleteFrom("shows").where("id", "=", id).executeTakeFirst();

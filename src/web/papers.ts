@@ -1,3 +1,4 @@
+import type { PaperSize } from "../papers/index.ts";
 import type { ShowDocument } from "../show/index.ts";
 import { PAPERS, paperComing, paperHere, paperRefused } from "../words/page.ts";
 import type { PaperName } from "../words/paper-names.ts";
@@ -28,14 +29,14 @@ export async function printPaper(
   show: KeptShow,
   name: PaperName,
   title: string,
-  paper: "a4" | "letter",
+  paper: PaperSize,
 ): Promise<void> {
   const body = { show: documentOfShow(show), name, paper, date: today() };
   await fetchPaper("./api/papers/one", body, title, fileName(show.name, `${name}.pdf`));
 }
 
 /** Every paper; without a size on the practice's. */
-export async function printPacket(show: KeptShow, paper?: "a4" | "letter"): Promise<void> {
+export async function printPacket(show: KeptShow, paper?: PaperSize): Promise<void> {
   const body = { show: documentOfShow(show), paper, date: today() };
   await fetchPaper("./api/papers/packet", body, PAPERS.packet, fileName(show.name, "packet.zip"));
 }

@@ -9,6 +9,7 @@ import {
   type KeptShow,
   practiceChange,
   showChange,
+  upon,
 } from "../../src/web/state/change.ts";
 import { firstDifference } from "../../src/web/state/difference.ts";
 import { asKept, withIds } from "../../src/web/state/kept-show.ts";
@@ -91,7 +92,7 @@ describe("a change", () => {
     const renamed = apply(SHOW, theirs);
     if (!renamed.ok) throw new Error("not made");
     expect(apply(renamed.show, mine)).toEqual({ ok: false, theirs: "theirs" });
-    expect(apply(renamed.show, mine, true)).toMatchObject({ ok: true, show: { name: "mine" } });
+    expect(apply(renamed.show, upon(renamed.show, mine))).toMatchObject({ ok: true, show: { name: "mine" } });
     const held = apply(renamed.show, hold);
     if (!held.ok) throw new Error("not made");
     expect(apply(held.show, play)).toMatchObject({
@@ -115,7 +116,7 @@ describe("a change", () => {
     expect(apply(taken.show, mine)).toEqual({ ok: false, theirs: "1/2 in" });
     const both = apply(apart.show, mine);
     expect(both.ok && both.show.works[0]?.design).toMatchObject({ hold: "1/4 in", play: "1/8 in" });
-    const anyway = apply(taken.show, mine, true);
+    const anyway = apply(taken.show, upon(taken.show, mine));
     expect(anyway.ok && anyway.show.works[0]?.design.hold).toBe("1/4 in");
   });
 

@@ -1,10 +1,9 @@
 import type { Drawing } from "../../drawings/index.ts";
+import type { PaperSize } from "../../papers/index.ts";
 import type { PaperName } from "../../words/paper-names.ts";
 import type { KeptShow } from "../state/change.ts";
 import { now } from "../state/chance.ts";
 import { signal } from "../state/signal.ts";
-
-export type PaperSize = "letter" | "a4";
 
 /** What the server gives a look at. */
 export interface Looked {

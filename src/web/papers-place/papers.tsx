@@ -10,12 +10,13 @@ import {
   PRINTING,
   SIZE_OPTIONS,
 } from "../../words/page.ts";
+import type { PaperSize } from "../../papers/index.ts";
 import { Drawn } from "../drawing/marks.tsx";
 import { act } from "../later.tsx";
 import type { KeptShow } from "../state/change.ts";
 import { making } from "../state/draft.ts";
 import { UndoActs } from "../undo-acts.tsx";
-import { chosenSize, chosenWorks, look, type Looked, lookAt, type PaperSize, printed } from "./looking.ts";
+import { chosenSize, chosenWorks, look, type Looked, lookAt, printed } from "./looking.ts";
 
 /** The size at which first pages stand: a quarter of the paper. */
 const SHOWN = 0.25;

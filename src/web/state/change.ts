@@ -1,5 +1,6 @@
 /** Changes are values of the show: the page makes, takes back and sends the same ones that the server keeps. */
 export {
+  type Act,
   type Applied,
   apply,
   type Change,

@@ -1,11 +1,11 @@
-import type { Change, KeptShow } from "./change.ts";
+import type { Act, Change, KeptShow } from "./change.ts";
 import { asKept } from "./kept-show.ts";
 
 /** A change that was made here, on its way to the studio: the same stamp is never made twice. */
 export interface Pending {
   readonly stamp: string;
   readonly window: string;
-  readonly act: "do" | "undo" | "redo";
+  readonly act: Act;
   /** The stamp of the change that is taken back or done again. */
   readonly of: string | null;
   readonly change: Change;
